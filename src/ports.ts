@@ -28,6 +28,8 @@ export interface Incoming {
   photo?: boolean
   /** In a group: the assistant was addressed by name. */
   addressed?: boolean
+  /** A choice tapped: the question's id and the place of the choice in it, from 0. `text` is its label. */
+  pick?: { question: string; choice: number }
 }
 
 export interface Reply {

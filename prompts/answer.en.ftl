@@ -1,0 +1,133 @@
+# Answers. The number first, then its range, then the date.
+
+answer-left = { CAP($pile) }: { n-days } left{ HAS($low) ->
+    [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) })
+   *[no] {""}
+}{ HAS($runsOut) ->
+    [yes] , to about { $runsOut }
+   *[no] {""}
+}.
+answer-left-stock = About { ABOUT($lb) } there{ HAS($perDay) ->
+    [yes] , { NUMBER($perDay, maximumSignificantDigits: 3) } lb fed a day
+   *[no] {""}
+}.
+answer-reach-yes = Yes, to { $until } with about { ABOUT($spare) } dry matter to spare.
+answer-reach-no = No, not to { $until }. About { ABOUT($spare) } dry matter short{ HAS($ranOutOn) ->
+    [yes] , out by { $ranOutOn }
+   *[no] {""}
+}.
+answer-status = { CAP($pile) }: { WORD("stage", $stage) }.{ HAS($crops) ->
+    [yes] {" "}{ CAP($crops) }.
+   *[no] {""}
+}
+answer-status-crop = { HAS($amount) ->
+    [yes] { $amount } { WORD("crop", $crop) }
+   *[no] { WORD("crop", $crop) }
+}{ HAS($lb) ->
+    [yes] , about { ABOUT($lb) }
+   *[no] {""}
+}
+answer-status-sealed = Covered { $on }.
+answer-status-face = Face at { NUMBER($ft, maximumFractionDigits: 0) } ft.
+answer-open-damage = { $count ->
+    [0] Nothing open on the cover.
+    [one] { $count } place not patched yet.
+   *[other] { $count } places not patched yet.
+}
+answer-loads = { $amount }{ HAS($crop) ->
+    [yes] {" "}{ WORD("crop", $crop) }
+   *[no] {""}
+}{ HAS($pile) ->
+    [yes] {" "}on { $pile }
+   *[no] {""}
+}{ HAS($from) ->
+    [yes] , { $from }{ HAS($to) ->
+        [yes] {" "}to { $to }
+       *[no] {""}
+    }
+   *[no] {" "}so far
+}{ HAS($lb) ->
+    [yes] , about { ABOUT($lb) }
+   *[no] {""}
+}.
+answer-no-loads = No loads{ HAS($crop) ->
+    [yes] {" "}of { WORD("crop", $crop) }
+   *[no] {""}
+}{ HAS($pile) ->
+    [yes] {" "}on { $pile }
+   *[no] {""}
+}{ HAS($from) ->
+    [yes] , { $from }{ HAS($to) ->
+        [yes] {" "}to { $to }
+       *[no] {""}
+    }
+   *[no] {" "}yet
+}.
+answer-density = { CAP($pile) }: { NUMBER($dry, maximumFractionDigits: 1) } lb dry matter a cubic foot{ HAS($bulk) ->
+    [yes] , { NUMBER($bulk, maximumFractionDigits: 0) } as it lies
+   *[no] {""}
+}{ HAS($air) ->
+    [yes] , { NUMBER($air, maximumFractionDigits: 0) }% air
+   *[no] {""}
+}.
+answer-density-basis = { $basis ->
+    [packing] Worked out from the packing told.
+    [measured] Worked out from the size measured.
+   *[assumed] Assumed; tell the packing or the size for a better figure.
+}
+answer-face = { CAP($pile) }: { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day, { NUMBER($min, maximumFractionDigits: 0) } needed. { $enough ->
+    [yes] Fast enough.
+   *[no] Too slow.
+}
+answer-cover = For { $pile }: { $sheet }{ HAS($weights) ->
+    [yes] , { $weights }
+   *[no] {""}
+}.
+answer-cover-sheet = plastic { by-feet }
+answer-cover-tires = { $count } tires
+answer-cover-bags = { $count } gravel bags
+answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } ft of edge
+answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } tons gravel
+answer-cover-stock = { $fromStock ->
+    [yes] A sheet that fits is in stock.
+   *[no] No sheet in stock fits.
+}
+answer-plan = { NUMBER($width, maximumFractionDigits: 0) } ft wide, { NUMBER($height, maximumFractionDigits: 1) } ft high, { NUMBER($length, maximumFractionDigits: 0) } ft long.
+answer-plan-holds = Holds about { ABOUT($lb) } dry matter{ HAS($inPerDay) ->
+    [yes] , face { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day
+   *[no] {""}
+}.
+answer-ready = { $ready ->
+    [yes] { CAP($pile) } can be opened, ready since { $readyOn }.
+   *[no] { CAP($pile) } is not ready: covered { $sealedOn }, leave it shut until { $readyOn }.
+}
+answer-ready-unsealed = { CAP($pile) } is not covered yet. Its time starts when the sheet is on.
+answer-mix = { CAP($pile) }: { $shares }.{ HAS($pct) ->
+    [yes] {" "}About { NUMBER($pct, maximumFractionDigits: 0) }% dry matter.
+   *[no] {""}
+}
+answer-share = { NUMBER($pct, maximumFractionDigits: 0) }% { WORD("crop", $crop) }{ HAS($ft) ->
+    [yes] {" "}(from { NUMBER($ft, maximumFractionDigits: 0) } ft)
+   *[no] {""}
+}
+answer-checks = { CAP($pile) }: { HAS($last) ->
+    [yes] last walked { $last }
+   *[no] not walked yet
+}{ HAS($next) ->
+    [yes] , next { $next }
+   *[no] {""}
+}.
+answer-loss = { CAP($pile) }: about { NUMBER($pct, maximumFractionDigits: 0) }% lost{ HAS($lb) ->
+    [yes] , { ABOUT($lb) } dry matter
+   *[no] {""}
+}.
+answer-supplies = In stock: { $items }.
+answer-no-supplies = Nothing in stock that was told.
+answer-event = { $on }{ HAS($who) ->
+    [yes] , { $who }
+   *[no] {""}
+}: { $what }.
+answer-more = And { $count } more.
+answer-no-events = Nothing in the book about that.
+answer-help = Try { $examples }.
+answer-no-how = There was no figure to work out.

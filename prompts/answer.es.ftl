@@ -1,0 +1,133 @@
+# Respuestas. Primero el número, luego el margen, luego la fecha.
+
+answer-left = { CAP($pile) }: quedan { n-days }{ HAS($low) ->
+    [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) })
+   *[no] {""}
+}{ HAS($runsOut) ->
+    [yes] , hasta como el { $runsOut }
+   *[no] {""}
+}.
+answer-left-stock = Hay unas { ABOUT($lb) }{ HAS($perDay) ->
+    [yes] , se dan { NUMBER($perDay, maximumSignificantDigits: 3) } lb al día
+   *[no] {""}
+}.
+answer-reach-yes = Sí alcanza hasta el { $until }, sobran unas { ABOUT($spare) } de materia seca.
+answer-reach-no = No alcanza hasta el { $until }. Faltan unas { ABOUT($spare) } de materia seca{ HAS($ranOutOn) ->
+    [yes] , se acaba el { $ranOutOn }
+   *[no] {""}
+}.
+answer-status = { CAP($pile) }: { WORD("stage", $stage) }.{ HAS($crops) ->
+    [yes] {" "}{ CAP($crops) }.
+   *[no] {""}
+}
+answer-status-crop = { HAS($amount) ->
+    [yes] { $amount } de { WORD("crop", $crop) }
+   *[no] { WORD("crop", $crop) }
+}{ HAS($lb) ->
+    [yes] , unas { ABOUT($lb) }
+   *[no] {""}
+}
+answer-status-sealed = Tapada el { $on }.
+answer-status-face = Cara en { NUMBER($ft, maximumFractionDigits: 0) } pies.
+answer-open-damage = { $count ->
+    [0] Nada pendiente en la tapa.
+    [one] Falta { $count } lugar por parchar.
+   *[other] Faltan { $count } lugares por parchar.
+}
+answer-loads = { $amount }{ HAS($crop) ->
+    [yes] {" "}de { WORD("crop", $crop) }
+   *[no] {""}
+}{ HAS($pile) ->
+    [yes] {" "}en { $pile }
+   *[no] {""}
+}{ HAS($from) ->
+    [yes] { HAS($to) ->
+        [yes] , del { $from } al { $to }
+       *[no] , el { $from }
+    }
+   *[no] {" "}hasta ahora
+}{ HAS($lb) ->
+    [yes] , unas { ABOUT($lb) }
+   *[no] {""}
+}.
+answer-no-loads = Ningún viaje{ HAS($crop) ->
+    [yes] {" "}de { WORD("crop", $crop) }
+   *[no] {""}
+}{ HAS($pile) ->
+    [yes] {" "}en { $pile }
+   *[no] {""}
+}{ HAS($from) ->
+    [yes] { HAS($to) ->
+        [yes] , del { $from } al { $to }
+       *[no] , el { $from }
+    }
+   *[no] {" "}todavía
+}.
+answer-density = { CAP($pile) }: { NUMBER($dry, maximumFractionDigits: 1) } lb de materia seca por pie cúbico{ HAS($bulk) ->
+    [yes] , { NUMBER($bulk, maximumFractionDigits: 0) } tal como está
+   *[no] {""}
+}{ HAS($air) ->
+    [yes] , { NUMBER($air, maximumFractionDigits: 0) } % de aire
+   *[no] {""}
+}.
+answer-density-basis = { $basis ->
+    [packing] Sale del pisado que se anotó.
+    [measured] Sale de las medidas que se anotaron.
+   *[assumed] Es supuesto; con el pisado o las medidas sale mejor.
+}
+answer-face = { CAP($pile) }: { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día, hacen falta { NUMBER($min, maximumFractionDigits: 0) }. { $enough ->
+    [yes] Va bien.
+   *[no] Va muy despacio.
+}
+answer-cover = Para { $pile }: { $sheet }{ HAS($weights) ->
+    [yes] , { $weights }
+   *[no] {""}
+}.
+answer-cover-sheet = plástico de { by-feet }
+answer-cover-tires = { $count } llantas
+answer-cover-bags = { $count } bolsas de grava
+answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } pies de orilla
+answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } toneladas de grava
+answer-cover-stock = { $fromStock ->
+    [yes] Hay un plástico que alcanza.
+   *[no] No hay plástico que alcance.
+}
+answer-plan = { NUMBER($width, maximumFractionDigits: 0) } pies de ancho, { NUMBER($height, maximumFractionDigits: 1) } de alto, { NUMBER($length, maximumFractionDigits: 0) } de largo.
+answer-plan-holds = Le caben unas { ABOUT($lb) } de materia seca{ HAS($inPerDay) ->
+    [yes] , cara a { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día
+   *[no] {""}
+}.
+answer-ready = { $ready ->
+    [yes] { CAP($pile) } ya se puede abrir, lista desde el { $readyOn }.
+   *[no] { CAP($pile) } no está lista: tapada el { $sealedOn }, mejor cerrada hasta el { $readyOn }.
+}
+answer-ready-unsealed = { CAP($pile) } no está tapada todavía. El tiempo cuenta desde que se tapa.
+answer-mix = { CAP($pile) }: { $shares }.{ HAS($pct) ->
+    [yes] {" "}Como { NUMBER($pct, maximumFractionDigits: 0) } % de materia seca.
+   *[no] {""}
+}
+answer-share = { NUMBER($pct, maximumFractionDigits: 0) } % { WORD("crop", $crop) }{ HAS($ft) ->
+    [yes] {" "}(desde { NUMBER($ft, maximumFractionDigits: 0) } pies)
+   *[no] {""}
+}
+answer-checks = { CAP($pile) }: { HAS($last) ->
+    [yes] última revisión { $last }
+   *[no] sin revisar todavía
+}{ HAS($next) ->
+    [yes] , la próxima { $next }
+   *[no] {""}
+}.
+answer-loss = { CAP($pile) }: como { NUMBER($pct, maximumFractionDigits: 0) } % perdido{ HAS($lb) ->
+    [yes] , { ABOUT($lb) } de materia seca
+   *[no] {""}
+}.
+answer-supplies = En existencia: { $items }.
+answer-no-supplies = No hay nada anotado en existencia.
+answer-event = { $on }{ HAS($who) ->
+    [yes] , { $who }
+   *[no] {""}
+}: { $what }.
+answer-more = Y { $count } más.
+answer-no-events = En el libro no hay nada de eso.
+answer-help = Por ejemplo: { $examples }.
+answer-no-how = No había cuenta que hacer.

@@ -1,0 +1,71 @@
+import type Database from 'better-sqlite3'
+import type { Reply } from '../../ports.ts'
+import type { Instant } from '../../units/calendar.ts'
+import { guarded } from './fault.ts'
+
+/** A reply that waits for its channel, or that has gone out. */
+export interface Queued {
+  id: number
+  farm: string
+  chat: string
+  reply: Reply
+  queuedAt: Instant
+  tries: number
+}
+
+export interface Outbox {
+  /** What a channel still has to send, oldest first. */
+  queued(channel: string): Queued[]
+  /** The channel's server has taken it, as that message of the chat. */
+  sent(id: number, messageId: string): void
+  /** A try failed; it stays queued. With `forGood` (the chat is gone, the assistant was blocked) it is kept, but not tried again. */
+  failed(id: number, why: string, forGood?: boolean): void
+  /** The reply that went out as that message of the chat. */
+  sentMessage(channel: string, chat: string, messageId: string): Queued | undefined
+}
+
+interface Row {
+  id: number
+  farm: string
+  chat: string
+  reply: string
+  queued_at: string
+  tries: number
+}
+
+const asQueued = (r: Row): Queued => ({
+  id: r.id,
+  farm: r.farm,
+  chat: r.chat,
+  reply: JSON.parse(r.reply) as Reply,
+  queuedAt: r.queued_at,
+  tries: r.tries,
+})
+
+/** The outbox of an open store, and `post`, which belongs inside the transaction that caused the replies. */
+export const outboxOf = (
+  db: Database.Database,
+  file: string,
+  now: () => Instant,
+): { outbox: Outbox; post: (channel: string, farm: string, replies: Reply[]) => void } => {
+  const insert = db.prepare('insert into outbox (channel, farm, chat, reply, queued_at) values (?, ?, ?, ?, ?)')
+  const waiting = db.prepare('select * from outbox where channel = ? and sent_at is null and dropped_at is null order by id')
+  const mark = db.prepare('update outbox set sent_at = ?, message_id = ?, tries = tries + 1 where id = ? and sent_at is null')
+  const miss = db.prepare('update outbox set tries = tries + 1, last_why = ?, dropped_at = ? where id = ? and sent_at is null')
+  const byMessage = db.prepare('select * from outbox where channel = ? and chat = ? and message_id = ? order by id desc limit 1')
+  return {
+    post: (channel, farm, replies) => {
+      for (const r of replies) insert.run(channel, farm, r.to, JSON.stringify(r), now())
+    },
+    outbox: {
+      queued: channel => guarded(file, () => (waiting.all(channel) as Row[]).map(asQueued)),
+      sent: (id, messageId) => guarded(file, () => void mark.run(now(), messageId, id)),
+      failed: (id, why, forGood = false) => guarded(file, () => void miss.run(why, forGood ? now() : null, id)),
+      sentMessage: (channel, chat, messageId) =>
+        guarded(file, () => {
+          const row = byMessage.get(channel, chat, messageId) as Row | undefined
+          return row && asQueued(row)
+        }),
+    },
+  }
+}

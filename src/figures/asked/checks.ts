@@ -1,0 +1,15 @@
+import type { Answer } from '../../book/asks.ts'
+import { type Book, setting } from '../../book/book.ts'
+import { isCovered, type PileState } from '../../book/pile.ts'
+import { addDays, type Day } from '../../units/calendar.ts'
+import { slots } from './refusal.ts'
+
+/** Days between walks of a covered pile. "Regularly" is all that handbooks say; a week is common practice, no source. */
+const CHECK_DAYS = 7
+
+/** When a pile's cover was last walked, when next, and what is not patched. Who plans the walks (`next`) may say better when. */
+export const checks = (book: Book, p: PileState, next?: Day): Answer => {
+  const from = p.lastCheck ?? p.sealedOn
+  const plain = isCovered(p) && from ? addDays(from, setting(book, 'checkDays', CHECK_DAYS)) : undefined
+  return slots({ about: 'checks' as const, pile: p.name, last: p.lastCheck, next: next ?? plain, openDamage: p.open.reduce((n, o) => n + o.left, 0) })
+}

@@ -1,0 +1,55 @@
+import type { Ft, Share } from '../../units/measure.ts'
+
+/**
+ * One guess at how a pile's section grows and shrinks along its length. The section stands full between the ramps; within a
+ * ramp it grows as (x / ramp)^1.5: the height grows straight, and with the height the crown narrows.
+ */
+export interface Form {
+  /** Ramp at the end first opened, as a share of the length. */
+  front: Share
+  /** Ramp at the far end. */
+  back: Share
+  /** How likely before any reading; the sum over all forms is 1. */
+  weight: Share
+}
+
+const GROWTH = 1.5
+
+/** Area under the section's outline up to `u` of the length, the full section being 1. */
+const under = (f: Form, u: number): number => {
+  const rampUp = (x: number, a: number): number => (a <= 0 ? 0 : (a * (Math.min(x, a) / a) ** (GROWTH + 1)) / (GROWTH + 1))
+  const front = rampUp(u, f.front)
+  const flat = Math.max(0, Math.min(u, 1 - f.back) - f.front)
+  const back = f.back > 0 && u > 1 - f.back ? f.back / (GROWTH + 1) - rampUp(1 - u, f.back) : 0
+  return front + flat + back
+}
+
+/** Share of the pile that lies behind a face at `u` of the length (0 where it was opened, 1 at the far end). */
+export const passed = (f: Form, u: number): Share => under(f, Math.min(1, Math.max(0, u))) / under(f, 1)
+
+/** How fast that share grows with `u`. */
+export const passing = (f: Form, u: number): number => {
+  const x = Math.min(1, Math.max(0, u))
+  const full = under(f, 1)
+  if (x < f.front) return (x / f.front) ** GROWTH / full
+  if (x > 1 - f.back) return ((1 - x) / f.back) ** GROWTH / full
+  return 1 / full
+}
+
+/** Slope of the ends, run to rise: not steeper than 3 to 1 (Muck; film makers), 4 to 1 for a wedge pushed up (trade). */
+const END_SLOPE = 3.5
+
+/**
+ * The forms a pile may have. Nobody tells how steep its ends are, or against what they stand; the ramps that its height would
+ * ask for are likeliest, and the feed-out itself soon shows which it is.
+ */
+export const formsOf = (lengthFt: Ft, heightFt: Ft | undefined): Form[] => {
+  const typical = Math.min(0.4, ((heightFt ?? 9) * END_SLOPE) / lengthFt)
+  const list: [number, number, number][] = [
+    [0, 0, 0.32],
+    [0, typical / 2, 0.08], [0, typical, 0.1],
+    [typical / 2, 0, 0.06], [typical, 0, 0.06],
+    [typical / 2, typical / 2, 0.14], [typical, typical, 0.16], [Math.min(0.45, typical * 1.4), Math.min(0.45, typical * 1.4), 0.08],
+  ]
+  return list.map(([front, back, weight]) => ({ front, back, weight }))
+}

@@ -1,0 +1,124 @@
+import { has, hasCat, type Item, valueOf } from './item.ts'
+import { inLb } from './frames/slots.ts'
+import { speaksOf } from './lexicon.ts'
+import { isThin, weightOf } from './pool.ts'
+import type { AskSaid, FrameName } from './reading.ts'
+
+const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
+
+/** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
+export const isQuestion = (items: Item[], mark: boolean): boolean => {
+  if (mark) return true
+  const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
+  for (const [n, { i, k }] of content.entries()) {
+    if (n > 5) break
+    if (has(i, 'm:tell') && n < 2) return false
+    if (has(i, 'q:howmany') || has(i, 'q:howlong') || has(i, 'q:happened')) return true
+    if ((has(i, 'q:how') || has(i, 'q:why') || has(i, 'q:help') || has(i, 'q:when') || has(i, 'q:where')) && (n <= 1 || /^(status|last time|estado)/.test(i.text.toLowerCase()))) return true
+    if ((has(i, 'q:what') || has(i, 'q:who')) && (n <= 1 || (n <= 3 && hasCat(items[k + 1], 'mat')))) return true
+    if (has(i, 'q:yesno') && n <= 1) {
+      const word = i.tokens[0]!.norm
+      const next = items[k + 1]
+      const first = next?.tokens[0]?.norm ?? ''
+      if (/^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|llegamos|sera|si|shd|am)$/.test(word)) return n === 0 || hasCat(content[n - 1]?.i, 'pile')
+      if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person'))) return !(word === 'is' && first === 'there' && false)
+    }
+  }
+  return false
+}
+
+interface Seen {
+  items: Item[]
+  s: (sense: string) => boolean
+  c: (cat: string) => boolean
+  text: string
+}
+
+const VERB_TYPES: [string, FrameName][] = [
+  ['v:cover', 'cover'], ['v:patch', 'patch'], ['v:check', 'check'], ['v:feed', 'feed'], ['v:open', 'open'], ['v:pack', 'pack'], ['v:put', 'load'], ['b:cover', 'cover'], ['b:check', 'check'], ['b:feed', 'feed'], ['b:open', 'open'], ['b:patch', 'patch'],
+]
+
+/** The rules, most particular first. Each says which question it hears, or nothing. */
+const RULES: [string, (x: Seen) => boolean][] = [
+  ['help', x => x.s('q:help')],
+  ['why', x => x.s('q:why') && !x.c('crop') && !x.c('mat')],
+  ['who', x => x.s('q:who') && (VERB_TYPES.some(([s]) => x.s(s)) || /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(x.text))],
+  ['checks', x => (x.s('q:when') || x.s('q:yesno') || x.s('q:who') || x.s('q:howlong') || /\b(last|ultima|due|toca)\b/.test(x.text)) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
+  ['history', x => x.s('q:happened')],
+  ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
+  ['face', x => x.s('qt:face')],
+  ['mix', x => x.s('qt:mix') && !x.s('unit:batch')],
+  ['mix', x => x.s('qt:mix') && (x.s('q:what') || x.s('q:how')) && !x.s('v:feed')],
+  ['loss', x => x.s('qt:loss') && (x.s('q:what') || x.s('q:howmany') || x.s('q:how') || x.s('q:yesno'))],
+  ['plan', x => x.s('qt:plan') && !x.c('mat') && !(x.s('v:measure') && x.c('pile'))],
+  ['reach', x => /\bwhat if\b|\by si\b/.test(x.text) || (x.s('qt:reach') && (x.c('crop') || x.c('cutword') || x.c('say') || x.s('date') || /\b(spring|winter|harvest|cosecha|primavera|invierno|corte|make it|alcanza\w*|llegamos|short|crop|cutting)\b/.test(x.text)) && !x.c('mat') && !x.s('q:howmany'))],
+  ['cover', x => (x.c('mat') || x.s('v:cover') || x.s('b:cover')) && (x.s('q:what') || x.s('q:howmany') || x.s('q:how')) && (x.s('qt:cover') || x.s('v:cover') || x.s('b:cover') || x.s('m:plan') || /\b(need|take|ocup\w*|necesit\w*|for|para|tapar)\b/.test(x.text)) && !/\b(have|left|got|hay|tenemos|quedan)\b/.test(x.text)],
+  ['supplies', x => (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) && (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how')) && !x.s('v:cover') && !x.s('v:break')],
+  ['ready', x => (x.s('qt:ready') || x.s('v:open') || x.s('b:open')) && (x.s('q:yesno') || x.s('q:when') || x.s('q:how') || /\b(yet|ready|ya|lista|listo)\b/.test(x.text) || x.s('m:plan')) && !x.s('q:howmany') && !x.s('q:howlong')],
+  ['left', x => x.s('q:howlong') || ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat'))],
+  ['loads', x => (x.s('q:howmany') || x.s('total')) && (x.s('unit:load') || x.c('crop') || x.s('unit:ton') || x.s('unit:lb') || x.c('pile') || x.s('v:put') || x.s('v:feed'))],
+  ['status', x => (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) && (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b/.test(x.text)) && !x.c('person')],
+]
+
+/** Which question a sentence asks, with what it names; undefined where it asks something else. */
+export const readAsk = (items: Item[]): AskSaid | undefined => {
+  const senses = new Set<string>()
+  const cats = new Set<string>()
+  for (const i of items) {
+    for (const s of i.senses) {
+      senses.add(s)
+      const c = s.indexOf(':')
+      if (c > 0) cats.add(s.slice(0, c))
+      else cats.add(s)
+    }
+    if (i.unit) senses.add(`unit:${i.unit}`)
+    if (i.sides) senses.add('sides')
+  }
+  const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+  const seen: Seen = { items, s: s => (s.startsWith('qt:') ? speaksOf(s, text) : senses.has(s)), c: c => cats.has(c), text }
+  const rule = RULES.find(([, fits]) => fits(seen))
+  if (!rule) return undefined
+  const about = rule[0]
+  const slots: Record<string, unknown> = {}
+  const pile = items.find(i => hasCat(i, 'pile'))
+  if (pile) slots.pile = valueOf(pile, 'pile')
+  const cropAt = items.findIndex((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(items[k - 1], 'say')))
+  const crop = cropAt >= 0 ? items[cropAt]! : undefined
+  const ordinal = items.find((i, k) => hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop')))
+  if (ordinal) slots.cut = Number(valueOf(ordinal, 'say')!.split(':')[1])
+  if (crop && (about === 'loads' || about === 'reach' || about === 'plan' || about === 'left' || about === 'who')) {
+    const next = items[cropAt + 1]
+    slots.crop = has(crop, 'cutword') && hasCat(next, 'crop') && !has(next, 'cutword') ? valueOf(next, 'crop') : valueOf(crop, 'crop')
+  }
+  for (const i of items) {
+    if (i.date) {
+      slots.date = i.date
+      continue
+    }
+    if (i.num === undefined || i.ordinal) continue
+    const lb = inLb(i)
+    if (lb !== undefined && items.some(x => hasCat(x, 'per') && has(x, 'per:day'))) slots.lbPerDay = lb
+    else if (lb !== undefined && items.some(x => has(x, 'per:head'))) slots.lbPerHead = lb
+    else if (lb !== undefined) slots.lb = lb
+    else if (i.unit === 'day') slots.days = i.num
+    else if (i.unit === 'month') slots.days = i.num * 30
+    else if (i.unit === 'head' || (i.unit === undefined && (senses.has('v:milk') || about === 'reach') && i.num < 20_000)) slots.head = i.num
+    else if (i.unit === undefined && senses.has('per:day')) slots.lbPerDay = i.num
+  }
+  const group = items.find(i => hasCat(i, 'group'))
+  if (slots.head !== undefined && group) slots.group = valueOf(group, 'group')
+  const verb = VERB_TYPES.find(([s]) => senses.has(s))
+  if (verb && (about === 'who' || about === 'history')) slots.type = verb[1]
+  const mat = items.find(i => hasCat(i, 'mat') || hasCat(i, 'item'))
+  if (mat && about === 'supplies') slots.item = valueOf(mat, 'mat') ?? valueOf(mat, 'item')
+  const person = items.find(i => hasCat(i, 'person'))
+  if (person) slots.by = valueOf(person, 'person')
+  let left = 0
+  let used = 0
+  for (const i of items) {
+    const w = weightOf(i)
+    if (i.senses.length === 0) left += 1
+    else used += w
+  }
+  return { about, slots, used, left }
+}

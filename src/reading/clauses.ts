@@ -1,0 +1,155 @@
+import { check, cover, damage, patch, supply, weather } from './frames/cover.ts'
+import { box, harvest, pack, pile, ration, size, test } from './frames/facts.ts'
+import { empty, face, feed, load, open, shift, spoil } from './frames/haul.ts'
+import type { Found } from './frames/slots.ts'
+import { has, hasCat, type Item } from './item.ts'
+import { isThin, Pool, weightOf } from './pool.ts'
+import type { Act, FrameName } from './reading.ts'
+
+type Frame = (p: Pool) => Found | undefined
+
+interface Rule {
+  name: FrameName
+  frame: Frame
+  /** One of these senses or categories (`cat:`) must be in the clause; a cheap gate before the frame itself. */
+  needs: string[]
+  /** What a clause without its own verb may lean on, after a clause of this frame. */
+  ghost?: string
+}
+
+/** The frames, in the order that breaks a tie. */
+export const FRAMES: Rule[] = [
+  { name: 'pile', frame: pile, needs: ['v:new'] },
+  { name: 'box', frame: box, needs: ['v:hold'] },
+  { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
+  { name: 'shift', frame: shift, needs: ['v:push', 'b:push'] },
+  { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
+  { name: 'harvest', frame: harvest, needs: ['harv:expect'] },
+  { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'] },
+  { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'] },
+  { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
+  { name: 'pack', frame: pack, needs: ['v:pack'] },
+  { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
+  { name: 'face', frame: face, needs: ['thing:face', 'thing:left'] },
+  { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
+  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load'], ghost: 'v:put' },
+  { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take'], ghost: 'v:feed' },
+  { name: 'open', frame: open, needs: ['v:open', 'b:open'] },
+  { name: 'empty', frame: empty, needs: ['thing:gone'] },
+  { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
+  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use'] },
+  { name: 'weather', frame: weather, needs: ['cat:sky'] },
+]
+
+const gate = (items: Item[]): Set<string> => {
+  const s = new Set<string>()
+  for (const i of items) {
+    if (i.sides) s.add('sides')
+    if (i.unit) s.add(i.unit)
+    for (const x of i.senses) {
+      s.add(x)
+      const c = x.indexOf(':')
+      if (c > 0) s.add(`cat:${x.slice(0, c)}`)
+    }
+  }
+  return s
+}
+
+const START = ['v:', 'b:', 'sky:', 'stone:']
+
+/** Positions where a new clause may begin, with what a cut there costs. */
+const cuts = (items: Item[]): Map<number, number> => {
+  const at = new Map<number, number>()
+  for (let k = 1; k < items.length; k++) {
+    const i = items[k]!
+    const prev = items[k - 1]!
+    if (has(prev, 'comma')) at.set(k, 0.2)
+    else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
+    else if (i.senses.some(s => START.some(p => s.startsWith(p))) || i.date || (i.num !== undefined && i.unit !== undefined) || hasCat(i, 'animal') || hasCat(i, 'what') || hasCat(i, 'pile') || has(i, 'thing:face') || i.sides || hasCat(i, 'mat') || (hasCat(i, 'crop') && items[k - 1]?.num === undefined)) {
+      // moods and articles go with what follows them
+      let b = k
+      while (b > 1 && (items[b - 1]!.senses.every(s => s === 'filler' || s.startsWith('m:') || s === 'approx') && items[b - 1]!.senses.length > 0 && items[b - 1]!.num === undefined)) b--
+      if (!at.has(b)) at.set(b, 0.9)
+      if (b !== k && !at.has(k)) at.set(k, 1.4)
+    }
+  }
+  return at
+}
+
+export interface Segment {
+  from: number
+  to: number
+  act?: Act
+  several?: Record<string, unknown>[]
+  order?: boolean
+}
+
+const GHOST = (sense: string): Item => ({ from: -1, to: -1, senses: [sense], text: '', tokens: [], ghost: true })
+
+const best = (items: Item[], from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
+  const run = items.slice(from, to)
+  const senses = gate(run)
+  let left = 0
+  for (const i of run) left += weightOf(i)
+  let score = -1.2 * left - 0.2
+  let seg: Segment = { from, to }
+  for (const rule of FRAMES) {
+    const open = rule.needs.some(n => senses.has(n))
+    const lean = !!rule.ghost && before === rule.name && !senses.has(rule.ghost)
+    if (!open && !lean) continue
+    for (const ghost of lean ? (open ? [false, true] : [true]) : [false]) {
+      const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
+      const found = rule.frame(pool)
+      if (!found) continue
+      let date: Item | undefined
+      for (let d = pool.find(i => i.date !== undefined); d >= 0; d = pool.find(i => i.date !== undefined)) {
+        const i = pool.take(d)!
+        if (!date || (date.date!.explicit === false && i.date!.explicit)) date = i
+      }
+      pool.takeCat('person')
+      const s = pool.score()
+      const total = s.used - 2 * s.left + (found.bias ?? 0) + (found.full ? 0.5 : -1) - 0.8 - (ghost ? 0.7 : 0) - (found.strange ? 1 : 0)
+      if (total > score) {
+        score = total
+        seg = {
+          from, to, several: found.several, order: found.order,
+          act: {
+            frame: rule.name, mood: 'fact', slots: found.slots, date: date?.date, vague: found.vague, strange: found.strange, slip: found.slip, total: found.total, more: found.more,
+            used: s.used, left: s.left, leftWords: s.words, leftNumbers: s.numbers, full: found.full,
+          },
+        }
+      }
+    }
+  }
+  return { score, seg }
+}
+
+const MAX_CUTS = 14
+const MAX_SPAN = 10
+
+/** Cuts a sentence into clauses so that together they explain as much as they can. */
+export const clauses = (items: Item[]): Segment[] => {
+  if (!items.length) return []
+  const where = cuts(items)
+  let marks = [...where.keys()].sort((a, b) => a - b)
+  // a very long sentence keeps only its cheapest cuts
+  if (marks.length > MAX_CUTS) marks = marks.filter(m => where.get(m)! < 0.9).slice(0, MAX_CUTS * 2)
+  const points = [0, ...marks, items.length]
+  const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1 }]
+  for (let j = 1; j < points.length; j++) {
+    let top: (typeof f)[number] = { score: Number.NEGATIVE_INFINITY, prev: 0 }
+    for (let i = Math.max(0, j - MAX_SPAN); i < j; i++) {
+      const a = f[i]!
+      const cut = i === 0 ? 0 : where.get(points[i]!)!
+      const b = best(items, points[i]!, points[j]!, a.frame)
+      const score = a.score + b.score - cut
+      if (score > top.score) top = { score, prev: i, seg: b.seg, frame: b.seg.act?.frame ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
+    }
+    f.push(top)
+  }
+  const out: Segment[] = []
+  for (let j = points.length - 1; j > 0; j = f[j]!.prev) out.unshift(f[j]!.seg!)
+  return out
+}
+
+const isEmpty = (items: Item[], from: number, to: number): boolean => items.slice(from, to).every(i => isThin(i) || has(i, 'and'))

@@ -1,0 +1,293 @@
+import { has, hasCat, type Item, valueOf } from '../item.ts'
+import { isThin, type Pool } from '../pool.ts'
+import { takeDm } from './haul.ts'
+import { type Found, inFt, inLb, takeColour, takeCrop, takePile, takeWhere } from './slots.ts'
+
+/** Sizes said with their dimension: "45 wide", "138 ft long", "10 and a half high", "de ancho 43". */
+const takeDims = (p: Pool, out: Record<string, unknown>): number => {
+  let n = 0
+  const key = { width: 'widthFt', length: 'lengthFt', height: 'heightFt', top: 'topWidthFt', wall: 'wallFt' } as Record<string, string>
+  for (let k = 0; k < p.items.length; k++) {
+    const i = p.items[k]!
+    if (!p.free(k) || i.num === undefined || i.ordinal) continue
+    const v = inFt(i)
+    if (v === undefined) continue
+    let at = k + 1
+    while (p.items[at] && isThin(p.items[at]!) && !hasCat(p.items[at], 'dim')) at++
+    const next = p.items[at]
+    if (next && hasCat(next, 'dim') && p.free(at)) {
+      const d = valueOf(next, 'dim')!
+      if (!key[d]) continue
+      out[key[d]!] = v
+      p.take(k)
+      p.take(at)
+      n++
+      continue
+    }
+    const prevAt = p.items.findLastIndex((x, j) => j < k && !isThin(x))
+    const prev = p.items[prevAt]
+    if (prev && hasCat(prev, 'dim') && p.free(prevAt)) {
+      const d = valueOf(prev, 'dim')!
+      if (!key[d]) continue
+      out[key[d]!] = v
+      p.take(k)
+      p.take(prevAt)
+      n++
+    }
+  }
+  const s = p.find(i => i.sides !== undefined)
+  if (s >= 0) {
+    const d = p.take(s)!.sides!
+    out.widthFt ??= d[0]
+    out.lengthFt ??= d[1]
+    if (d[2] !== undefined) out.heightFt ??= d[2]
+    n += d.length
+    // "40 by 120 by 10 high"
+    p.takeAll('unit:ft')
+  }
+  return n
+}
+
+const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).join(' ')
+
+/** Names are short runs up to a number, a comma or another verb. */
+const takeName = (p: Pool, from: number): string | undefined => {
+  let k = from
+  while (p.items[k] && ((isThin(p.items[k]!) && !has(p.items[k], 'comma')) || has(p.items[k], 'pileword')) && p.free(k)) k++
+  let end = k
+  while (p.free(end) && end - k < 4) {
+    const i = p.items[end]!
+    if (i.sides || has(i, 'comma') || has(i, 'v:alias') || has(i, 'dim:width') || has(i, 'date')) break
+    if (i.num !== undefined && end === k) break
+    if (i.num !== undefined) break
+    if (end > k && (has(i, 'and') || has(i, 'on') || has(i, 'off') || has(i, 'pileword') || i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1)) break
+    end++
+  }
+  if (end === k) return undefined
+  const name = textOf(p.items.slice(k, end))
+  for (let j = from; j < end; j++) p.used[j] = 1
+  return name
+}
+
+/** A new pile. */
+export const pile = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 3 }
+  const fresh = p.sense('v:new')
+  if (fresh < 0) return undefined
+  p.take(fresh)
+  const called = p.sense('v:call')
+  let name: string | undefined
+  if (called >= 0) {
+    p.take(called)
+    name = takeName(p, called + 1)
+  } else name = takeName(p, fresh + 1)
+  if (!name) return { ...out, full: false, bias: 1 }
+  out.slots.name = name.replace(/\s*(pile|pila)$/, '')
+  takeDims(p, out.slots)
+  const aliases: string[] = []
+  for (let a = p.sense('v:alias'); a >= 0; a = p.sense('v:alias')) {
+    p.take(a)
+    const alias = takeName(p, a + 1)
+    if (alias) aliases.push(alias)
+    // "norte or the big one"
+    for (;;) {
+      const next = p.find((i, k) => k > a && (has(i, 'and') || has(i, 'v:alias')))
+      if (next < 0) break
+      const more = takeName(p, next + 1)
+      p.take(next)
+      if (!more) break
+      aliases.push(more)
+    }
+  }
+  if (aliases.length) out.slots.alsoCalled = aliases
+  p.takeAll('dim:wall', 'dim:width', 'dim:length', 'unit:ft', 'pileword', 'v:call', 'v:put')
+  takeColour(p)
+  out.full = true
+  return out
+}
+
+/** What a box holds. */
+export const box = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 1 }
+  const hold = p.sense('v:hold')
+  if (hold < 0) return undefined
+  const w = p.num(['lb', 'ton', 'tonne', 'kg', undefined], i => i.unit !== undefined || i.num! >= 1000)
+  if (w < 0) return undefined
+  const known = p.cat('box')
+  if (known >= 0 && known < hold) out.slots.name = valueOf(p.take(known), 'box')
+  else {
+    // the words before the verb, with a word for a box among them
+    let k = 0
+    while (k < hold && isThin(p.items[k]!)) k++
+    const run = p.items.slice(k, hold).filter(i => !has(i, 'comma'))
+    if (!run.length || !run.some(i => has(i, 'unit:load') || has(i, 'unit:bucket'))) return undefined
+    if (run.length > 4) return undefined
+    out.slots.name = textOf(run.filter(i => !(i.senses.length > 0 && i.senses.every(s => s === 'filler') && /^(the|la|el|a|my|our|is|that)$/.test(i.tokens[0]!.norm))))
+    for (let j = k; j < hold; j++) p.used[j] = 1
+  }
+  p.takeAll('v:hold')
+  const i = p.take(w)!
+  out.slots.lb = i.unit === undefined ? i.num : inLb(i)
+  const crop = takeCrop(p)
+  if (crop.crop) out.slots.crop = crop.crop
+  p.takeAll('unit:load', 'total')
+  takeColour(p)
+  out.full = true
+  return out
+}
+
+/** The pile measured. */
+export const size = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:measure')
+  if (p.cat('mat') >= 0 || p.sense('v:new', 'v:cover') >= 0) return undefined
+  if (p.items.some(i => i.sides) && verb < 0 && p.cat('dim') < 0) {
+    // "north is 41 by 118"
+    if (p.cat('pile') < 0 || p.find(i => hasCat(i, 'v')) >= 0) return undefined
+  }
+  const n = takeDims(p, out.slots)
+  if (!n || out.slots.wallFt !== undefined) return undefined
+  takePile(p, out)
+  if (verb >= 0) p.takeAll('v:measure')
+  p.takeAll('v:have', 'dim:height', 'dim:width', 'v:call')
+  takeWhere(p, false)
+  takeColour(p)
+  out.bias! += n >= 2 ? 1 : 0
+  out.full = true
+  return out
+}
+
+/** Tractors on the pile. */
+export const pack = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:pack')
+  if (verb < 0) return undefined
+  if (p.cat('mat') >= 0) return undefined
+  p.take(verb)
+  const t = p.num(['tractor'])
+  if (t >= 0) out.slots.tractors = p.take(t)!.num
+  const h = p.num(['hour'])
+  if (h >= 0) out.slots.hours = p.take(h)!.num
+  const layer = p.num(['in', undefined], (i, k) => i.unit === 'in' || hasCat(p.items[k + 1], 'dim'))
+  if (layer >= 0 && p.cat('dim') >= 0) {
+    out.slots.layerIn = p.take(layer)!.num
+    p.takeAll('dim:layer')
+  } else if (layer >= 0 && p.items[layer]!.unit === 'in') out.slots.layerIn = p.take(layer)!.num
+  const w = p.num(['lb', 'ton', 'tonne', undefined], i => i.unit !== undefined || i.num! >= 5000)
+  if (w >= 0) {
+    const i = p.take(w)!
+    out.slots.tractorLb = i.unit === undefined ? i.num : inLb(i)
+    p.takeAll('each')
+  }
+  takePile(p, out)
+  p.takeAll('unit:tractor', 'v:pack', 'v:put', 'dim:layer', 'cause:machine', 'v:have', 'with', 'animal:cat')
+  takeCrop(p)
+  takeColour(p)
+  out.full = Object.keys(out.slots).some(k => k !== 'pile')
+  return out
+}
+
+/** Dry matter or moisture of a feed. */
+export const test = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:test')
+  const dm = p.cat('dm')
+  if (dm < 0 && verb < 0) return undefined
+  if (p.find(i => i.unit !== undefined && i.unit !== 'pct') >= 0 || p.items.some(i => i.sides)) return undefined
+  const v = takeDm(p)
+  if (v !== undefined) out.slots.dmPct = v
+  else {
+    // "dry matter 34", "moisture came back 62", "tested 34 %"
+    const n = p.num([undefined, 'pct'], i => i.num! > 0 && i.num! <= 100)
+    if (n < 0) return undefined
+    const kind = dm >= 0 ? valueOf(p.items[dm], 'dm') : undefined
+    const x = p.items[n]!.num!
+    if (kind === undefined) {
+      if (verb < 0 || p.cat('crop') < 0) return undefined
+      out.vague = true
+    } else out.slots.dmPct = kind === 'wet' ? Math.round((100 - x) * 1e6) / 1e6 : x
+    p.take(n)
+  }
+  p.takeAll('dm:dry', 'dm:wet', 'v:test', 'unit:pct')
+  const crop = takeCrop(p)
+  if (crop.crop) out.slots.crop = crop.crop
+  takePile(p, out, 'pile')
+  p.takeAll('v:test', 'v:measure', 'v:hold', 'v:have', 'v:put')
+  takeColour(p)
+  if (!out.slots.crop && !out.slots.pile && !out.strange) out.bias! -= 1
+  out.full = out.slots.dmPct !== undefined
+  if (verb >= 0 || dm >= 0) out.bias! += 0.5
+  return out
+}
+
+/** Heads and daily amounts. */
+export const ration = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const milk = p.sense('v:milk')
+  const perDay = p.sense('per:day')
+  const perHead = p.sense('per:head')
+  const group = p.find(i => hasCat(i, 'group'))
+  if (milk < 0 && perDay < 0 && perHead < 0 && group < 0) return undefined
+  if (p.find(i => i.unit === 'load' || i.unit === 'ft' || i.unit === 'in' || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  if (perHead >= 0) {
+    const n = p.num(['lb', undefined, 'kg'])
+    if (n >= 0) {
+      const i = p.take(n)!
+      out.slots.lbPerHead = i.unit === undefined ? i.num : inLb(i)
+      p.take(perHead)
+      p.takeAll('per:head')
+    }
+  }
+  if (perDay >= 0) {
+    const n = p.num(['lb', 'ton', undefined, 'tonne', 'kg'], i => i.unit !== undefined || i.num! >= 100)
+    if (n >= 0) {
+      const i = p.take(n)!
+      out.slots.lbPerDay = i.unit === undefined ? i.num : inLb(i)
+    }
+    p.takeAll('per:day')
+  }
+  const head = p.num(['head', undefined], (i, k) => i.unit === 'head' || milk >= 0 || hasCat(p.after(k), 'group'))
+  if (head >= 0) {
+    out.slots.head = p.take(head)!.num
+    if (milk >= 0) out.slots.group = 'milking'
+  }
+  if (group >= 0) {
+    const g = valueOf(p.items[group], 'group')!
+    if (out.slots.head !== undefined || out.slots.lbPerHead !== undefined) out.slots.group ??= g
+    p.takeAll(...['milking', 'dry', 'heifers', 'calves', 'fresh', 'high', 'low'].map(x => `group:${x}`))
+  } else if (milk >= 0 && out.slots.head !== undefined) out.slots.group = 'milking'
+  if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined) return undefined
+  p.takeAll('v:milk', 'v:feed', 'b:feed', 'v:have', 'v:take', 'v:put', 'unit:head', 'animal:cow', 'v:use')
+  const basis = p.sense('basis:dry') >= 0 && p.sense('basis:dry') !== p.sense('dm:wet') ? 'dry' : p.sense('basis:as fed') >= 0 ? 'as fed' : undefined
+  if (basis && (out.slots.lbPerDay !== undefined || out.slots.lbPerHead !== undefined)) {
+    out.slots.basis = basis
+    p.takeAll('basis:dry', 'basis:as fed', 'dm:dry')
+  }
+  const crop = takeCrop(p)
+  if (crop.crop) out.slots.crop = crop.crop
+  takePile(p, out, 'pile', 'off')
+  takeColour(p)
+  out.bias! += 1
+  out.full = true
+  return out
+}
+
+/** When a crop is expected. The day is the clause's date. */
+export const harvest = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const expect = p.sense('harv:expect')
+  const date = p.find(i => i.date !== undefined)
+  if (expect < 0 || date < 0) return undefined
+  if (p.find(i => hasCat(i, 'mat') || i.unit === 'load' || i.unit === 'lb' || i.unit === 'ton') >= 0) return undefined
+  const crop = takeCrop(p)
+  if (!crop.crop) return undefined
+  out.slots.crop = crop.crop
+  if (crop.cut) out.slots.cut = crop.cut
+  const ac = p.num(['acre'])
+  if (ac >= 0) out.slots.acres = p.take(ac)!.num
+  p.takeAll('harv:expect', 'b:feed', 'v:take', 'v:cover')
+  takeColour(p)
+  out.bias! += 2
+  out.full = true
+  return out
+}

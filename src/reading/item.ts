@@ -1,0 +1,45 @@
+import type { Day } from '../units/calendar.ts'
+import type { Token } from './token.ts'
+
+export type Unit =
+  | 'load' | 'bucket' | 'batch' | 'lb' | 'ton' | 'tonne' | 'ft' | 'in' | 'pct' | 'mph' | 'degF' | 'head' | 'hour' | 'acre' | 'tractor' | 'day' | 'month' | 'kg' | 'm'
+
+export interface DateItem {
+  from: number
+  to: number
+  /** As a log means it: looking back. */
+  past: Day
+  /** As a plan or a reminder means it. */
+  future: Day
+  explicit: boolean
+  time?: string
+  part?: 'morning' | 'noon' | 'afternoon' | 'evening' | 'night'
+  span?: { from: Day; to: Day }
+}
+
+/** A run of tokens with what it can mean. Several senses may stand until a frame settles which one is meant. */
+export interface Item {
+  from: number
+  to: number
+  /** `category:value`, e.g. `crop:haylage`, `v:put`, `on`; empty for a word nobody knows. */
+  senses: string[]
+  /** A number: bare, with a unit, or the sides of a sheet or pile. */
+  num?: number
+  unit?: Unit
+  /** Rounding or guessing words stood beside the number. */
+  sides?: number[]
+  ordinal?: boolean
+  /** The unit was said in feet and inches, or the like. */
+  date?: DateItem
+  /** A name taken in spite of a slip of the thumb. */
+  slip?: boolean
+  /** Carried over from the clause before: it was not said here. */
+  ghost?: boolean
+  text: string
+  tokens: Token[]
+}
+
+export const has = (i: Item | undefined, sense: string): boolean => i?.senses.includes(sense) ?? false
+export const hasCat = (i: Item | undefined, cat: string): boolean => i?.senses.some(s => s.startsWith(`${cat}:`)) ?? false
+/** The value of a category's first sense: `valueOf(i, 'crop')`. */
+export const valueOf = (i: Item | undefined, cat: string): string | undefined => i?.senses.find(s => s.startsWith(`${cat}:`))?.slice(cat.length + 1)

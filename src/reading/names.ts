@@ -1,0 +1,99 @@
+import { distance } from 'fastest-levenshtein'
+import type { Token } from './token.ts'
+import { foldWord } from './tokens.ts'
+
+/** The farm's own names, as the reader needs them. */
+export interface Names {
+  /** Pile names and aliases, to the pile's own name. */
+  piles: Map<string, string>
+  boxes: string[]
+  /** The farm's own words: what is typed, and the trade words it stands for. */
+  words: Map<string, string>
+  people: string[]
+}
+
+export const NO_NAMES: Names = { piles: new Map(), boxes: [], words: new Map(), people: [] }
+
+export interface NameHit {
+  from: number
+  to: number
+  kind: 'pile' | 'box' | 'person'
+  name: string
+  slip: boolean
+}
+
+interface Entry {
+  words: string[]
+  kind: NameHit['kind']
+  name: string
+}
+
+export interface NameIndex {
+  byFirst: Map<string, Entry[]>
+  /** Single-word pile names, for slips. */
+  singles: Entry[]
+}
+
+const split = (name: string): string[] => name.trim().split(/[\s-]+/).map(foldWord).filter(Boolean)
+
+/** An index over the farm's names, made once for each state of the book. */
+export const indexNames = (names: Names): NameIndex => {
+  const byFirst = new Map<string, Entry[]>()
+  const singles: Entry[] = []
+  const put = (words: string[], kind: NameHit['kind'], name: string) => {
+    if (!words.length) return
+    const e = { words, kind, name }
+    const list = byFirst.get(words[0]!)
+    if (list) list.push(e)
+    else byFirst.set(words[0]!, [e])
+    if (kind === 'pile') singles.push(e)
+  }
+  for (const [alias, name] of names.piles) put(split(alias), 'pile', name)
+  for (const b of names.boxes) {
+    const w = split(b)
+    put(w, 'box', b)
+    if (w.length > 1) put([...w.slice(0, -1), plural(w.at(-1)!)], 'box', b)
+  }
+  for (const p of names.people) put(split(p), 'person', p)
+  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
+  return { byFirst, singles }
+}
+
+const plural = (w: string): string => (/(s|x|ch|sh)$/.test(w) ? `${w}es` : `${w}s`)
+
+const swapped = (a: string, b: string): boolean => {
+  if (a.length !== b.length) return false
+  let i = 0
+  while (i < a.length && a[i] === b[i]) i++
+  return i < a.length - 1 && a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2)
+}
+
+/** True where `typed` is one slip of a thumb away from `name`: a letter wrong, missing, doubled, or two swapped. */
+export const isSlip = (typed: string, name: string): boolean =>
+  typed !== name && name.length >= 4 && typed.length >= 3 && Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))
+
+/** The name that starts at token `i`, written right. */
+export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {
+  for (const e of index.byFirst.get(tokens[i]!.norm) ?? []) {
+    if (e.words.every((w, k) => tokens[i + k]?.norm === w)) return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false }
+  }
+  // a possessive or a run-together: "shops", "northpile"
+  const bare = tokens[i]!.norm.replace(/(?:s|pile)$/, '')
+  if (bare !== tokens[i]!.norm && bare.length >= 3) {
+    const e = index.byFirst.get(bare)?.find(x => x.words.length === 1 && x.kind === 'pile')
+    if (e) return { from: i, to: i + 1, kind: 'pile', name: e.name, slip: false }
+  }
+  return undefined
+}
+
+/** The pile name that token `i` is a slip of; undefined where none or several fit. */
+export const slipAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {
+  const found = new Map<string, NameHit>()
+  for (const e of index.singles) {
+    const run = tokens.slice(i, i + e.words.length)
+    if (run.length < e.words.length || run.some(t => t.kind !== 'word')) continue
+    const wrong = e.words.filter((w, k) => w !== run[k]!.norm)
+    if (wrong.length === 1 && isSlip(run[e.words.indexOf(wrong[0]!)]!.norm, wrong[0]!)) found.set(e.name, { from: i, to: i + e.words.length, kind: 'pile', name: e.name, slip: true })
+  }
+  return found.size === 1 ? [...found.values()][0] : undefined
+}

@@ -1,0 +1,202 @@
+import { EN_COUNTS, EN_HOMOPHONES, EN_SCALES, EN_TENS, EN_UNITS } from './en/numbers.ts'
+import { ES_COUNTS, ES_HUNDREDS, ES_TENS, ES_UNITS } from './es/numbers.ts'
+import type { Token } from './token.ts'
+
+/** A number said in digits or words over tokens `from` up to `to`. */
+export interface NumberItem {
+  from: number
+  to: number
+  value: number
+  /** "10 to 12": the two ends; what was meant must be asked. */
+  range?: [number, number]
+  /** Only a homophone or an article: a number only beside a unit. */
+  weak?: boolean
+  /** "second", "3rd". */
+  ordinal?: boolean
+  /** Written as feet and inches; the value is feet. */
+  feet?: boolean
+  /** Written with the inch mark. */
+  inches?: boolean
+}
+
+const small = (w: string): number | undefined => EN_UNITS[w] ?? ES_UNITS[w]
+const tens = (w: string): number | undefined => EN_TENS[w] ?? ES_TENS[w]
+const hundreds = (w: string): number | undefined => ES_HUNDREDS[w]
+const fraction = (t: Token | undefined): number | undefined => {
+  const m = t && /^(\d{1,3})\/(\d{1,3})$/.exec(t.text)
+  if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || Number(m[2]) > 16) return undefined
+  return Number(m[1]) / Number(m[2])
+}
+const half = (tokens: Token[], i: number): number => {
+  // "and a half", "& a half", "y medio", "y media", "and half"
+  const w = (k: number) => tokens[i + k]?.norm
+  if ((w(0) === 'and' || w(0) === '&' || w(0) === 'n') && (w(1) === 'a' || w(1) === 'one') && w(2) === 'half') return 3
+  if ((w(0) === 'and' || w(0) === '&' || w(0) === 'n') && w(1) === 'half') return 2
+  if (w(0) === 'y' && (w(1) === 'medio' || w(1) === 'media')) return 2
+  return 0
+}
+
+/** A whole number in words, from token i; undefined where none starts there. */
+const words = (tokens: Token[], i: number): { to: number; value: number } | undefined => {
+  let k = i
+  let total = 0
+  let group: number | undefined
+  const w = () => tokens[k]?.norm ?? ''
+  const digits = () => (tokens[k]?.kind === 'number' ? tokens[k]!.value : undefined)
+  for (;;) {
+    const s = small(w()) ?? undefined
+    const t = tens(w())
+    const h = hundreds(w())
+    if (s !== undefined) {
+      if (group === undefined) group = s
+      else if (group % 10 === 0 && group % 100 !== 0 && s < 10 && group >= 20) group += s
+      else if (group >= 100 && group % 100 === 0 && s < 100) group += s
+      else if (group < 10 && group > 0 && s >= 10 && total === 0) group = group * 100 + s
+      else break
+      k++
+    } else if (t !== undefined) {
+      if (group === undefined) group = t
+      else if (group >= 100 && group % 100 === 0) group += t
+      else if (group > 0 && group < 20 && total === 0) group = group * 100 + t
+      else break
+      k++
+    } else if (h !== undefined) {
+      if (group !== undefined) break
+      group = h
+      k++
+    } else if (w() in EN_SCALES || w() === 'mil' || w() === 'miles') {
+      const scale = EN_SCALES[w()] ?? 1000
+      if (group === undefined && k === i && w() !== 'mil') return undefined
+      if (scale === 100) {
+        if (group === undefined || group >= 100) break
+        group *= 100
+      } else {
+        total += (group ?? 1) * 1000
+        group = undefined
+      }
+      k++
+    } else if ((w() === 'and' || w() === 'y') && group !== undefined && k > i) {
+      // "a hundred and thirty", "treinta y dos"; never "five and two"
+      const next = tokens[k + 1]?.norm ?? ''
+      const joins = (w() === 'and' && group >= 100 && group % 100 === 0 && (small(next) !== undefined || tens(next) !== undefined)) || (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
+      if (!joins) break
+      k++
+    } else if (w() === 'and' && group === undefined && total > 0 && (small(tokens[k + 1]?.norm ?? '') !== undefined || tens(tokens[k + 1]?.norm ?? '') !== undefined)) k++
+    else if (digits() !== undefined && total > 0 && group === undefined && digits()! < 1000 && Number.isInteger(digits()!)) {
+      group = digits()!
+      k++
+    } else break
+  }
+  if (k === i) return undefined
+  let value = total + (group ?? 0)
+  if ((tokens[k]?.norm === 'point' || tokens[k]?.norm === 'punto') && (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10) {
+    let place = 0.1
+    k++
+    while ((small(tokens[k]?.norm ?? '') ?? 99) < 10) {
+      value += small(tokens[k]!.norm)! * place
+      place /= 10
+      k++
+    }
+    value = Math.round(value * 1e6) / 1e6
+  }
+  return { to: k, value }
+}
+
+const ORDINAL = /^(\d{1,2})(st|nd|rd|th|ra|da|do|er|ro|ta|to|va|vo|°|º|ª)$/
+
+const one = (tokens: Token[], i: number): NumberItem | undefined => {
+  const t = tokens[i]!
+  const n = t.norm
+  if (t.kind === 'number') {
+    if (t.value !== undefined) {
+      const next = tokens[i + 1]
+      const f = fraction(next)
+      if (f !== undefined && Number.isInteger(t.value)) return { from: i, to: i + 2, value: t.value + f }
+      if (next?.kind === 'number' && next.value !== undefined && next.value < 1 && next.text.length === 1) return { from: i, to: i + 2, value: t.value + next.value }
+      // "12 mil 500", "12 thousand 5 hundred", "9 hundred"
+      if (next && (next.norm === 'mil' || next.norm in EN_SCALES) && !/k$/i.test(t.text)) {
+        const scale = EN_SCALES[next.norm] ?? 1000
+        let value = t.value * scale
+        let to = i + 2
+        const rest = tokens[to]?.kind === 'number' && tokens[to]!.value !== undefined && tokens[to]!.value! < scale ? { to: to + 1, value: tokens[to]!.value! } : scale === 1000 ? words(tokens, to) : undefined
+        if (rest && rest.value < scale && scale === 1000 && rest.value >= 10) {
+          value += rest.value
+          to = rest.to
+          if (tokens[to]?.norm === 'hundred' && rest.value < 10) to++
+        }
+        const h = half(tokens, to)
+        if (h) return { from: i, to: to + h, value: value + scale / 2 }
+        return { from: i, to, value }
+      }
+      const h = half(tokens, i + 1)
+      if (h) return { from: i, to: i + 1 + h, value: t.value + 0.5 }
+      return { from: i, to: i + 1, value: t.value }
+    }
+    const f = fraction(t)
+    if (f !== undefined) return { from: i, to: i + 1, value: f }
+    const feet = /^(\d+(?:\.\d+)?)\s?['’′](?:\s?(\d+(?:\.\d+)?))?/.exec(t.text)
+    if (feet) return { from: i, to: i + 1, value: Number(feet[1]) + Number(feet[2] ?? 0) / 12, feet: true }
+    const inches = /^(\d+(?:\.\d+)?)\s?(?:["”″]|'')$/.exec(t.text)
+    if (inches) return { from: i, to: i + 1, value: Number(inches[1]), inches: true }
+    const ord = ORDINAL.exec(n)
+    if (ord) return { from: i, to: i + 1, value: Number(ord[1]), ordinal: true }
+    return undefined
+  }
+  if (t.kind !== 'word') return undefined
+  if (n === 'quarter' && (tokens[i + 1]?.norm === 'inch' || (tokens[i + 1]?.norm === 'of' && tokens[i + 2]?.norm === 'an'))) return { from: i, to: tokens[i + 1]!.norm === 'of' ? i + 3 : i + 1, value: 0.25 }
+  if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && half(tokens, i + 1)) return { from: i, to: i + 1 + half(tokens, i + 1), value: 1.5, ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }) }
+  const w = (k: number) => tokens[i + k]?.norm ?? ''
+  if (n === 'half' || n === 'medio' || n === 'media') {
+    if ((w(1) === 'dozen' || w(1) === 'docena')) return { from: i, to: i + 2, value: 6 }
+    let to = i + 1
+    if (w(1) === 'of') to++
+    if (tokens[to]?.norm === 'a' || tokens[to]?.norm === 'an') to++
+    if (tokens[to]?.norm === 'dozen') return { from: i, to: to + 1, value: 6 }
+    return { from: i, to, value: 0.5 }
+  }
+  if ((n === 'a' || n === 'an' || n === 'un' || n === 'una' || n === 'one') && (w(1) in EN_COUNTS || w(1) in ES_COUNTS)) {
+    const value = EN_COUNTS[w(1)] ?? ES_COUNTS[w(1)]!
+    return { from: i, to: i + (w(2) === 'of' || w(2) === 'de' ? 3 : 2), value }
+  }
+  if ((n in EN_COUNTS || n in ES_COUNTS) && n !== 'pair') return { from: i, to: i + (w(1) === 'of' || w(1) === 'de' ? 2 : 1), value: EN_COUNTS[n] ?? ES_COUNTS[n]! }
+  if ((n === 'a' || n === 'an') && w(1) === 'half') return { from: i, to: i + 2, value: 0.5 }
+  if ((n === 'a' || n === 'an') && (w(1) === 'hundred' || w(1) === 'thousand')) {
+    const rest = words([...tokens.slice(0, i), { ...t, norm: 'one' }, ...tokens.slice(i + 1)], i)
+    if (rest) return { from: i, to: rest.to, value: rest.value }
+  }
+  const q = words(tokens, i)
+  if (q) {
+    // "five dozen"
+    if (tokens[q.to] && (tokens[q.to]!.norm === 'dozen' || tokens[q.to]!.norm === 'docenas')) return { from: i, to: q.to + 1, value: q.value * 12 }
+    const h = half(tokens, q.to)
+    if (h) return { from: i, to: q.to + h, value: q.value + (q.value >= 1000 ? 500 : 0.5) }
+    const f = fraction(tokens[q.to])
+    if (f !== undefined) return { from: i, to: q.to + 1, value: q.value + f }
+    if (w(q.to - i) === 'a' && w(q.to - i + 1) === 'half') return { from: i, to: q.to + 2, value: q.value + 0.5 }
+    return { from: i, to: q.to, value: q.value, weak: (q.to === i + 1 && (n === 'one' || n === 'once' || n === 'uno')) || undefined }
+  }
+  if (n in EN_HOMOPHONES) {
+    // "ate thousand five hundred", "to hundred"
+    if (w(1) in EN_SCALES) {
+      const name = Object.keys(EN_UNITS).find(k => EN_UNITS[k] === EN_HOMOPHONES[n])!
+      const rest = words([...tokens.slice(0, i), { ...t, norm: name }, ...tokens.slice(i + 1)], i)
+      if (rest) return { from: i, to: rest.to, value: rest.value }
+    }
+    return { from: i, to: i + 1, value: EN_HOMOPHONES[n]!, weak: true }
+  }
+  if (n === 'a' || n === 'an' || n === 'un' || n === 'una') return { from: i, to: i + 1, value: 1, weak: true }
+  return undefined
+}
+
+/** The number that starts at token `i`, with "10-12", "10 to 12", "two or three" as a range. */
+export const numberAt = (tokens: Token[], i: number): NumberItem | undefined => {
+  const a = one(tokens, i)
+  if (!a || a.ordinal || a.feet || a.inches) return a
+  const join = tokens[a.to]?.norm
+  if (!a.weak && (join === '-' || join === 'to' || join === 'or' || join === 'o' || join === 'a')) {
+    const b = tokens[a.to + 1] ? one(tokens, a.to + 1) : undefined
+    // "10 to 12", "two or three": close together and rising; "2 to 1" is a ratio and "9 - 2" nothing
+    if (b && !b.weak && !b.ordinal && !b.feet && !b.inches && b.value > a.value && b.value <= a.value * 2 + 1) return { from: a.from, to: b.to, value: b.value, range: [a.value, b.value] }
+  }
+  return a
+}

@@ -1,0 +1,132 @@
+import { has, hasCat, type Item, type Unit, valueOf } from './item.ts'
+
+const FREE = new Set(['filler', 'comma', 'and', 'stop', 'mark', 'on', 'off', 'with', 'back', 'approx', 'also', 'more', 'ask?', 'cutword', 'pileword', 'total', 'each'])
+
+/** What it costs to leave an item unexplained. Numbers cost most: a number nobody claimed is a reading gone wrong. */
+export const weightOf = (i: Item): number => {
+  if (i.ghost) return 0
+  if (i.num !== undefined || i.sides) return 4
+  if (!i.senses.length) return 1
+  if (i.senses.includes('num?')) return 4
+  if (i.senses.some(s => FREE.has(s))) return 0
+  let w = 0
+  for (const s of i.senses) {
+    const cat = s.slice(0, s.indexOf(':') < 0 ? s.length : s.indexOf(':'))
+    const v = WEIGHTS[cat] ?? 1
+    if (v > w) w = v
+  }
+  return w
+}
+
+const WEIGHTS: Record<string, number> = {
+  pile: 3, crop: 2, box: 2, v: 2, b: 1.5, mat: 2, item: 2, what: 2, cause: 2, animal: 2, sky: 2, vague: 2, date: 1, find: 1, thing: 1, q: 2, m: 0, unit: 1, group: 1, '<link>': 8, '<phone>': 8,
+  person: 0.5, ans: 0, pick: 0, fix: 0, harv: 0.5, why: 0.5, where: 1, prepWhere: 0, dim: 1, per: 1, dm: 1, basis: 0.5, stone: 2,
+}
+
+/** The items of one clause, and which of them a frame has used. */
+export class Pool {
+  readonly items: Item[]
+  readonly used: Uint8Array
+  constructor(items: Item[]) {
+    this.items = items
+    this.used = new Uint8Array(items.length)
+  }
+
+  free(i: number): boolean {
+    return i >= 0 && i < this.items.length && !this.used[i]
+  }
+
+  /** Index of the first unused item that fits, or -1. */
+  find(fits: (i: Item, at: number) => boolean, from = 0): number {
+    for (let k = from; k < this.items.length; k++) if (!this.used[k] && fits(this.items[k]!, k)) return k
+    return -1
+  }
+
+  take(at: number): Item | undefined {
+    if (at < 0 || at >= this.items.length) return undefined
+    this.used[at] = 1
+    return this.items[at]
+  }
+
+  sense(...senses: string[]): number {
+    return this.find(i => senses.some(s => has(i, s)))
+  }
+
+  cat(cat: string): number {
+    return this.find(i => hasCat(i, cat))
+  }
+
+  takeSense(...senses: string[]): boolean {
+    return this.take(this.sense(...senses)) !== undefined
+  }
+
+  /** Takes every item with one of these senses. */
+  takeAll(...senses: string[]): number {
+    let n = 0
+    for (let k = 0; k < this.items.length; k++) {
+      if (!this.used[k] && senses.some(s => has(this.items[k], s))) {
+        this.used[k] = 1
+        n++
+      }
+    }
+    return n
+  }
+
+  takeCat(cat: string): string | undefined {
+    const at = this.cat(cat)
+    return at < 0 ? undefined : valueOf(this.take(at), cat)
+  }
+
+  num(units: (Unit | undefined)[], ok: (i: Item, at: number) => boolean = () => true): number {
+    return this.find((i, at) => i.num !== undefined && !i.ordinal && units.includes(i.unit) && ok(i, at))
+  }
+
+  /** The nearest item before `at` that carries something, or undefined. */
+  before(at: number): Item | undefined {
+    for (let k = at - 1; k >= 0; k--) if (!isThin(this.items[k]!)) return this.items[k]
+    return undefined
+  }
+
+  after(at: number): Item | undefined {
+    return this.items[this.afterAt(at)]
+  }
+
+  afterAt(at: number): number {
+    for (let k = at + 1; k < this.items.length; k++) if (!isThin(this.items[k]!)) return k
+    return -1
+  }
+
+  /** The relation word standing before `at`: `on`, `off` or none; articles between are passed over. */
+  relation(at: number): 'on' | 'off' | undefined {
+    for (let k = at - 1; k >= 0; k--) {
+      const i = this.items[k]!
+      if (has(i, 'off') && has(i, 'on')) return 'on'
+      if (has(i, 'off')) return 'off'
+      if (has(i, 'on')) return 'on'
+      if (!has(i, 'filler') && !has(i, 'pileword') && !has(i, 'what:loose edge') && !has(i, 'where:place')) return undefined
+    }
+    return undefined
+  }
+
+  score(): { used: number; left: number; words: string[]; numbers: number } {
+    let used = 0
+    let left = 0
+    let numbers = 0
+    const words: string[] = []
+    for (let k = 0; k < this.items.length; k++) {
+      const i = this.items[k]!
+      const w = weightOf(i)
+      if (i.ghost) continue
+      if (this.used[k]) used += Math.max(w, 0.5)
+      else {
+        left += w
+        if (w > 0) words.push(i.text)
+        if (i.num !== undefined || i.sides) numbers++
+      }
+    }
+    return { used, left, words, numbers }
+  }
+}
+
+/** Articles, fillers and marks: nothing to hold on to. */
+export const isThin = (i: Item): boolean => i.num === undefined && !i.sides && !i.date && i.senses.length > 0 && i.senses.every(s => s === 'filler' || s === 'mark' || s === 'comma' || s === 'also' || s === 'approx' || s === 'on' || s === 'off' || s === 'ans:yes')

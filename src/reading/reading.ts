@@ -1,0 +1,95 @@
+import type { DateItem, Item } from './item.ts'
+import type { Lang } from './scan.ts'
+
+/** How a clause was meant. Only a `fact` may become a record. */
+export type Mood = 'fact' | 'question' | 'plan' | 'hope' | 'denial' | 'if' | 'order' | 'hearsay'
+
+export type FrameName =
+  | 'pile' | 'box' | 'load' | 'pack' | 'size' | 'cover' | 'damage' | 'patch' | 'check' | 'weather' | 'open' | 'feed' | 'face' | 'spoil' | 'shift' | 'empty' | 'test'
+  | 'ration' | 'supply' | 'harvest' | 'remind' | 'note' | 'word'
+
+/** One thing that was said: slots hold only what the words gave. */
+export interface Act {
+  frame: FrameName
+  mood: Mood
+  slots: Record<string, unknown>
+  date?: DateItem
+  /** An amount was said without a number ("some", "10 to 12"). */
+  vague?: boolean
+  /** A pile was named that the farm does not have. */
+  strange?: string
+  /** A pile name taken in spite of a slip. */
+  slip?: boolean
+  /** "in all", "so far". */
+  total?: boolean
+  /** "more", "another". */
+  more?: boolean
+  /** Weight of what was explained, and of what was left over. */
+  used: number
+  left: number
+  leftWords: string[]
+  /** Number items nobody claimed. */
+  leftNumbers: number
+  /** True where the clause has its own trigger and enough slots to stand alone. */
+  full: boolean
+}
+
+export interface AskSaid {
+  about: string
+  slots: Record<string, unknown>
+  used: number
+  left: number
+}
+
+/** Something that changes an earlier record. */
+export interface Fix {
+  kind: 'undo' | 'change'
+  slots: Record<string, unknown>
+  /** Names a wrong value that is replaced, where said ("not corn"). */
+  wrong: Record<string, unknown>
+  /** "both", "all of them". */
+  many?: boolean
+  /** Which frame was named ("no, the feed was 11k"). */
+  frame?: FrameName
+  date?: DateItem
+  strength: number
+}
+
+/** What a message could mean as an answer to a question that is open. */
+export interface Bare {
+  /** Values by kind: numbers, piles, crops …, in the order said. */
+  numbers: Item[]
+  piles: string[]
+  crops: { crop: string; cut?: number }[]
+  yes: boolean
+  no: boolean
+  drop: boolean
+  same: boolean
+  more: boolean
+  all: boolean
+  pick?: number | 'last'
+  good: boolean
+  trouble: boolean
+  why?: 'feed' | 'add'
+  strange?: string
+  vague: boolean
+  /** Words that none of these explains. */
+  rest: number
+  /** Meaningful words altogether. */
+  size: number
+}
+
+export interface Reading {
+  lang: Lang
+  acts: Act[]
+  asks: AskSaid[]
+  fix?: Fix
+  bare: Bare
+  /** A link, a telephone number, or mostly talk. */
+  chatter: boolean
+  /** Trade words met, known words, all words. */
+  trade: number
+  words: number
+  questionMark: boolean
+  trace: string[]
+}

@@ -1,0 +1,51 @@
+import { has, hasCat, type Item, valueOf } from './item.ts'
+import { isThin } from './pool.ts'
+
+const KINDS = ['pile', 'crop', 'mat', 'animal', 'what', 'box', 'sky', 'stone', 'say'] as const
+
+/** What an item is for the purpose of replacing it. */
+const kindOf = (i: Item | undefined): string | undefined => {
+  if (!i) return undefined
+  if (i.sides) return 'sides'
+  if (i.num !== undefined && !i.ordinal) return 'num'
+  if (i.date) return 'date'
+  return KINDS.find(k => hasCat(i, k))
+}
+
+/**
+ * Somebody mends their own words in mid-sentence: "eight no wait nine loads", "barn no shop", "six, I mean seven". The first
+ * value goes, the second stands; a unit said with the first is kept where the second has none.
+ */
+export const repair = (items: Item[], trace: string[]): Item[] => {
+  let out = items
+  for (let guard = 0; guard < 4; guard++) {
+    const at = out.findIndex((i, k) => k > 0 && has(i, 'fix:no') && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)))
+    if (at < 0) return out
+    let end = at + 1
+    while (out[end] && (has(out[end], 'fix:no') || has(out[end], 'fix:make') || (isThin(out[end]!) && !kindOf(out[end])) || has(out[end], 'comma'))) end++
+    const next = out[end]
+    const kind = kindOf(next)
+    let old = -1
+    for (let k = at - 1; k >= Math.max(0, at - 9) && kind; k--) {
+      if (has(out[k], 'stop')) break
+      if (kindOf(out[k]) === kind && (kind !== 'num' || out[k]!.unit === undefined || next!.unit === undefined || out[k]!.unit === next!.unit)) {
+        old = k
+        break
+      }
+    }
+    if (old < 0 || !next) {
+      // nothing to replace: it is an ordinary "no"; look no further at this one
+      const rest = out.slice(at + 1)
+      if (!rest.some(i => has(i, 'fix:no'))) return out
+      const fixed = repair(rest, trace)
+      return [...out.slice(0, at + 1), ...fixed]
+    }
+    // "no" between a value and another of its kind may deny the second: "2 holes in barn no holes in shop"
+    if (next.senses.some(s => s.startsWith('what')) && has(out[at], 'm:no') && out[at]!.tokens.length === 1 && !has(out[at - 1], 'comma') && next.num === undefined) return out
+    const merged: Item = kind === 'num' && next.unit === undefined && out[old]!.unit !== undefined ? { ...next, unit: out[old]!.unit, senses: [...new Set([...next.senses, ...out[old]!.senses])] } : next
+    trace.push(`mended: ${out[old]!.text} → ${next.text}`)
+    out = [...out.slice(0, old), ...(end - old > 1 ? [merged] : []), ...out.slice(old + 1, at), ...out.slice(end + 1)]
+    void valueOf
+  }
+  return out
+}

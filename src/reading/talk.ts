@@ -1,0 +1,169 @@
+import { has, hasCat, type Item, valueOf } from './item.ts'
+import { inLb } from './frames/slots.ts'
+import { isThin } from './pool.ts'
+import type { Bare, Fix } from './reading.ts'
+
+/** What a message holds as an answer to an open question. */
+export const bareOf = (items: Item[]): Bare => {
+  const out: Bare = { numbers: [], piles: [], crops: [], yes: false, no: false, drop: false, same: false, more: false, all: false, good: false, trouble: false, vague: false, rest: 0, size: 0 }
+  for (let k = 0; k < items.length; k++) {
+    const i = items[k]!
+    if (has(i, 'stop') || has(i, 'comma') || has(i, 'mark') || has(i, 'ask?')) continue
+    out.size++
+    let known = isThin(i)
+    if (i.num !== undefined && !i.ordinal) {
+      out.numbers.push(i)
+      known = true
+    }
+    if (i.sides) known = true
+    if (hasCat(i, 'pile')) {
+      out.piles.push(valueOf(i, 'pile')!)
+      known = true
+    }
+    if (hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop'))) {
+      const next = items[k + 1]!
+      out.crops.push({ crop: has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')!, cut: Number(valueOf(i, 'say')!.split(':')[1]) })
+      k++
+      continue
+    }
+    if (hasCat(i, 'crop') && !has(i, 'cutword')) {
+      out.crops.push({ crop: valueOf(i, 'crop')! })
+      known = true
+    }
+    const pick = valueOf(i, 'pick')
+    if (pick) {
+      out.pick = pick === 'last' ? 'last' : Number(pick)
+      known = true
+    }
+    if (has(i, 'ans:yes')) out.yes = known = true
+    if (has(i, 'ans:no')) out.no = known = true
+    if (has(i, 'ans:drop')) out.drop = known = true
+    if (has(i, 'ans:same')) out.same = known = true
+    if (has(i, 'ans:more') || has(i, 'more')) out.more = known = true
+    if (has(i, 'ans:all') || has(i, 'total')) out.all = known = true
+    if (has(i, 'find:good')) out.good = known = true
+    if (has(i, 'find:trouble')) out.trouble = known = true
+    if (has(i, 'why:feed') || has(i, 'b:feed') || has(i, 'v:feed')) {
+      out.why ??= 'feed'
+      known = true
+    }
+    if (has(i, 'why:add') || has(i, 'v:put') || has(i, 'b:put')) {
+      out.why ??= 'add'
+      known = true
+    }
+    if (has(i, 'vague')) {
+      out.vague = true
+      known = true
+    }
+    if (hasCat(i, 'unit') || has(i, 'pileword') || has(i, 'on') || has(i, 'off') || has(i, 'and') || hasCat(i, 'fix') || hasCat(i, 'dm') || i.date || hasCat(i, 'mat') || hasCat(i, 'box') || hasCat(i, 'find')) known = true
+    if (!known) {
+      out.rest++
+      if (!i.senses.length) out.strange = out.strange ? `${out.strange} ${i.text.toLowerCase()}` : i.text.toLowerCase()
+    }
+  }
+  return out
+}
+
+const SLOT_CATS: [string, string][] = [
+  ['pile', 'pile'], ['mat', 'material'], ['animal', 'animal'], ['box', 'box'], ['item', 'item'],
+]
+
+/** Values that could be put into an earlier event. */
+const values = (items: Item[]): Record<string, unknown> => {
+  const slots: Record<string, unknown> = {}
+  for (let k = 0; k < items.length; k++) {
+    const i = items[k]!
+    for (const [cat, slot] of SLOT_CATS) {
+      const v = valueOf(i, cat)
+      if (v !== undefined) slots[slot] ??= v
+    }
+    if (hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop'))) {
+      const next = items[k + 1]!
+      slots.cut = Number(valueOf(i, 'say')!.split(':')[1])
+      slots.crop ??= has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')
+      k++
+      continue
+    }
+    if (hasCat(i, 'crop') && !has(i, 'cutword')) slots.crop = valueOf(i, 'crop')
+    if (hasCat(i, 'what')) slots.what ??= valueOf(i, 'what')
+    if (hasCat(i, 'sky')) slots.kind ??= valueOf(i, 'sky')
+    if (hasCat(i, 'stone')) slots.inches ??= Number(valueOf(i, 'stone'))
+    if (hasCat(i, 'cause') && !hasCat(i, 'sky')) slots.cause ??= valueOf(i, 'cause')
+    if (has(i, 'why:feed') || has(i, 'b:feed')) slots.why ??= 'feed'
+    if (has(i, 'why:add') || has(i, 'b:put')) slots.why ??= 'add'
+    if (has(i, 'find:good')) slots.finding ??= 'good'
+    if (has(i, 'find:trouble')) slots.finding ??= 'trouble'
+    if (i.sides) {
+      slots.sides = i.sides
+      continue
+    }
+    if (i.num === undefined || i.ordinal) continue
+    let d = k + 1
+    while (items[d] && isThin(items[d]!) && !hasCat(items[d], 'dim')) d++
+    const dim = valueOf(items[d], 'dim')
+    const lb = inLb(i)
+    if (dim && ['width', 'length', 'height'].includes(dim)) slots[`${dim}Ft`] = i.num
+    else if (lb !== undefined) slots.lb = lb
+    else if (i.unit === 'load' || i.unit === 'bucket' || i.unit === 'batch') {
+      slots.count = i.num
+      slots.unit = i.unit
+    } else if (i.unit === 'ft') slots.feet = i.num
+    else if (i.unit === 'in') slots.inches = i.num
+    else if (i.unit === 'mph') slots.mph = i.num
+    else if (i.unit === 'pct' || hasCat(items[k + 1], 'dm')) {
+      const wet = valueOf(items[k + 1], 'dm') === 'wet'
+      slots.dmPct = wet ? 100 - i.num : i.num
+    } else if (slots.number === undefined) slots.number = i.num
+    else slots.number2 = i.num
+  }
+  return slots
+}
+
+/** A message that changes what was said before; undefined where it is none. */
+export const fixOf = (all: Item[]): Fix | undefined => {
+  const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark'))
+  const content = items.filter(i => !isThin(i) || hasCat(i, 'fix'))
+  const first = content[0]
+  if (!first) return undefined
+  const undo = content.findIndex(i => has(i, 'fix:undo'))
+  const dates = items.find(i => i.date)?.date
+  if (undo >= 0 && undo <= 1) {
+    const rest = content.slice(undo + 1).filter(i => !hasCat(i, 'fix') && !has(i, 'ans:drop') && !has(i, 'comma'))
+    const slots = values(rest)
+    const known = rest.every(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'unit') || hasCat(i, 'v') || hasCat(i, 'b') || hasCat(i, 'sky') || hasCat(i, 'what') || hasCat(i, 'thing') || has(i, 'and') || hasCat(i, 'pick') || hasCat(i, 'm') || i.senses.some(s => s === 'filler') || hasCat(i, 'mat'))
+    if (known) {
+      return { kind: 'undo', slots, wrong: {}, many: /\b(both|all|dos|todo)\b/.test(first.text.toLowerCase() + content[undo]!.text.toLowerCase()), date: dates, strength: 2 }
+    }
+  }
+  const head = content.slice(0, 3)
+  const no = head.findIndex(i => has(i, 'fix:no'))
+  const make = content.findIndex(i => has(i, 'fix:make'))
+  // "6 not 7", "hill not north": the second is what was wrong
+  const not = items.findIndex((i, k) => k > 0 && has(i, 'm:no') && i.tokens.length === 1 && items[k + 1] !== undefined)
+  if (no !== 0 && !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) && make !== 0 && !(make === 1 && (hasCat(first, 'fix') || isThin(first) || has(first, 'ans:yes'))) && !(not > 0 && content.length <= 5)) return undefined
+  let right = items
+  let wrong: Record<string, unknown> = {}
+  if (not > 0) {
+    const bad = values(items.slice(not + 1))
+    const good = values(items.slice(0, not))
+    if (Object.keys(bad).length && Object.keys(bad).every(k => k in good)) {
+      wrong = bad
+      right = items.slice(0, not)
+    } else if (Object.keys(bad).length && Object.keys(good).length === 0) right = items
+  }
+  // a place word alone ("north end") is no new pile
+  const slots = values(right)
+  if (!Object.keys(slots).length && !dates) {
+    const strange = items.filter(i => !i.senses.length)
+    if (no === 0 && strange.length === 1 && content.length <= 3) slots.strange = strange[0]!.text.toLowerCase()
+    else return undefined
+  }
+  let strength = 0
+  if (no === 0) strength += 1
+  if (make >= 0 && make <= 2) strength += 1
+  if (Object.keys(wrong).length) strength += 1
+  const unknown = items.filter(i => !i.senses.length).length
+  if (unknown > 2) strength -= 1
+  if (strength <= 0) return undefined
+  return { kind: 'change', slots, wrong, date: dates, strength }
+}
