@@ -28,7 +28,7 @@ export interface Incoming {
   photo?: boolean
   /** In a group: the assistant was addressed by name. */
   addressed?: boolean
-  /** A choice tapped: the question's id and the place of the choice in it, from 0. `text` is its label. */
+  /** A choice tapped: the question's id and the choice's place in it, from 0. `text` is then its label, `replyTo` the message that showed it. */
   pick?: { question: string; choice: number }
 }
 

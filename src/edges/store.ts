@@ -7,7 +7,7 @@ import { readEntry, writeEntry } from './store/entryText.ts'
 import { guarded, StoreFault } from './store/fault.ts'
 import { lockStore } from './store/lock.ts'
 import { readMessage } from './store/messageText.ts'
-import { type Outbox, outboxOf } from './store/outbox.ts'
+import { type Cause, type Outbox, outboxOf } from './store/outbox.ts'
 import { openDatabase } from './store/schema.ts'
 
 export { StoreFault } from './store/fault.ts'
@@ -25,7 +25,7 @@ const makeFolder = (folder: string): void => {
   try {
     mkdirSync(folder, { recursive: true })
   } catch (error) {
-    throw new StoreFault('store-folder', { file: folder, why: (error as Error).message })
+    throw new StoreFault('folder-unwritable', { folder, why: (error as Error).message })
   }
 }
 
@@ -46,6 +46,9 @@ export const openStore = (folder: string, options: StoreOptions = {}): Store => 
     throw error
   }
 }
+
+/** A tap that did something: its reply takes the question's place. After one that did not, the question stands. */
+const settles = (m: Incoming, { outcome }: Result): boolean => m.pick !== undefined && ['recorded', 'answered', 'asked'].includes(outcome)
 
 const storeOn = (file: string, durable: Set<string>, now: () => Instant, unlock: () => void): Store => {
   const db = openDatabase(file)
@@ -77,8 +80,8 @@ const storeOn = (file: string, durable: Set<string>, now: () => Instant, unlock:
     for (const r of ofFarm.iterate(farm) as Iterable<{ n: number; body: string }>) list.push(readEntry(farm, r.n, r.body))
     return list
   }
-  const queue = (channel: string, farm: string, replies: Reply[]): void => {
-    if (durable.has(channel)) post(channel, farm, replies)
+  const queue = (channel: string, farm: string, replies: Reply[], from?: Cause & { chat: string }): void => {
+    if (durable.has(channel)) post(channel, farm, replies, from)
   }
 
   const take = db.transaction((m: Incoming): { fresh: boolean; result?: Result } => {
@@ -90,7 +93,7 @@ const storeOn = (file: string, durable: Set<string>, now: () => Instant, unlock:
     put(m)
     if (setResult.run(JSON.stringify(result), now(), ...keyOf(m)).changes === 0) return
     log(m.farm, entries)
-    queue(m.channel, m.farm, result.replies)
+    queue(m.channel, m.farm, result.replies, { chat: m.chat, cause: m.id, ...(settles(m, result) && { instead: m.replyTo }) })
   })
   const append = db.transaction((farm: string, channel: string, entries: Entry[], replies: Reply[]): void => {
     log(farm, entries)

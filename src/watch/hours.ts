@@ -88,7 +88,7 @@ export const isQuiet = (hour: number, h: Hours): boolean =>
 /** The first instant after `m` at which the wall clock shows `hour`. */
 export const nextHour = (m: Moment, hour: number): Instant => {
   const today = hourOf(m.day, hour, m.zone)
-  return today >= m.at ? today : hourOf(addDays(m.day, 1), hour, m.zone)
+  return today > m.at ? today : hourOf(addDays(m.day, 1), hour, m.zone)
 }
 
 /** The later, and the earlier, of two days or two instants. */

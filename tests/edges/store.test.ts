@@ -176,6 +176,26 @@ describe('the outbox', () => {
     expect(s.sentMessage('telegram', 'yard', '501')?.reply.text).toBe('one')
   })
 
+  it("puts the first reply to a tap in the question's place, unless the tap did nothing", () => {
+    const s = open({ durable: ['telegram'] })
+    const tap = (id: string): Incoming => message(id, { pick: { question: 'q1', choice: 1 }, replyTo: '88' })
+    const replies = [
+      { to: 'shop', text: 'elsewhere' },
+      { to: 'yard', text: 'first' },
+      { to: 'yard', text: 'second' },
+    ]
+    s.settle(tap('tap-1'), [], { ...result(), replies })
+    s.settle(tap('tap-2'), [], { ...result('not yours'), outcome: 'refused' })
+    s.settle(message('5', { replyTo: '88' }), [], result('typed'))
+    expect(s.queued('telegram').map(q => [q.reply.text, q.instead, q.cause])).toEqual([
+      ['elsewhere', undefined, 'tap-1'],
+      ['first', '88', 'tap-1'],
+      ['second', undefined, 'tap-1'],
+      ['not yours', undefined, 'tap-2'],
+      ['typed', undefined, '5'],
+    ])
+  })
+
   it('tries again after a failure and after a restart, but not where the chat is gone for good', () => {
     const a = open({ durable: ['telegram'] })
     a.settle(message('1'), [], result('one'))
@@ -263,8 +283,8 @@ describe('a store that can not be opened', () => {
     // A file where a folder should be refuses the superuser as well.
     const file = join(folder, 'a-file')
     writeFileSync(file, 'kept')
-    expect(faultIn(() => openStore(join(file, 'book')))).toMatchObject({ code: 'store-folder' })
-    expect(faultIn(() => openStore(file))).toMatchObject({ code: 'store-folder' })
+    expect(faultIn(() => openStore(join(file, 'book')))).toMatchObject({ code: 'folder-unwritable' })
+    expect(faultIn(() => openStore(file))).toMatchObject({ code: 'folder-unwritable' })
     expect(readFileSync(file, 'utf8')).toBe('kept')
   })
 
@@ -285,7 +305,7 @@ describe('a store that can not be opened', () => {
     const file = join(folder, 'pilehand.db')
     const words = 'this is a shopping list, and a long one '.repeat(200)
     writeFileSync(file, words)
-    expect(faultIn(() => openStore(folder))).toMatchObject({ code: 'store-broken', data: { file } })
+    expect(faultIn(() => openStore(folder))).toMatchObject({ code: 'store-corrupt', data: { file } })
     expect(readFileSync(file, 'utf8')).toBe(words)
     rmSync(file)
     raw(db => db.exec('create table recipes (name text)'))
@@ -307,7 +327,7 @@ describe('a store that can not be opened', () => {
     const bytes = readFileSync(file)
     bytes.fill(0xa5, 4096, bytes.length)
     writeFileSync(file, bytes)
-    expect(faultIn(() => open().entries('home'))).toMatchObject({ code: 'store-broken' })
+    expect(faultIn(() => open().entries('home'))).toMatchObject({ code: 'store-corrupt' })
   })
 
   it('is free again after a failed opening', () => {

@@ -69,6 +69,12 @@ describe('a pile opened too early', () => {
     f.told('2026-10-01 13:00', 'lenny', { type: 'feed', pile: 'glen', lb: 4000 })
     expect(early(f, '2026-10-01 13:00')).toEqual([])
   })
+  it('is told by the sealing before it, not by a sheet that went on since', () => {
+    const f = sealed()
+    f.told('2026-10-01 08:00', 'lenny', { type: 'open', pile: 'glen', why: 'feed' })
+    f.told('2026-10-02 08:00', 'lenny', { type: 'cover', pile: 'glen', material: 'plastic', change: 'on' })
+    expect(early(f, '2026-10-02 09:00')).toMatchObject([{ message: { data: { sealedOn: '2026-09-20' } } }])
+  })
   it('is not, when it is time', () => {
     const f = sealed()
     f.told('2026-10-11', 'lenny', { type: 'open', pile: 'glen', why: 'feed' })

@@ -78,6 +78,15 @@ describe('the feeding edge', () => {
     expect(notices(f, '2026-10-28 12:00')).toEqual(['edge-idle:lane:2026-10-24'])
     expect(notices(f, '2026-10-30 12:00')).toEqual([])
   })
+  it('is not asked about where feeding was never told daily, or goes by a ration', () => {
+    const f = lane()
+    f.told('2026-10-24', 'lenny', { type: 'feed', pile: 'lane', lb: 8000 })
+    expect(notices(f, '2026-10-30 12:00')).toEqual([])
+    const g = lane()
+    g.told('2026-10-21', 'ada', { type: 'ration', pile: 'lane', lbPerDay: 8000 })
+    for (const day of [21, 22, 23, 24]) g.told(`2026-10-${day}`, 'lenny', { type: 'feed', pile: 'lane', lb: 8000 })
+    expect(notices(g, '2026-10-30 12:00')).toEqual([])
+  })
   it('speaks of what is left when the new crop comes', () => {
     const f = lane()
     f.told(

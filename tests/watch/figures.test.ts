@@ -3,7 +3,7 @@ import type { Ask } from '../../src/book/asks.ts'
 import { figuresFrom } from '../../src/watch/figures.ts'
 import { Farm } from './farm.ts'
 
-/** What the one place that answers gives, in the slots of the contract of questions. */
+/** What the one place that answers gives, slot by slot. */
 const ANSWERS: Record<string, object> = {
   left: { pile: 'glen', days: 42, daysLow: 36, daysHigh: 49, runsOut: '2026-12-20', lbDry: 1 },
   face: { pile: 'glen', inPerDay: 6, minInPerDay: 3, enough: true },

@@ -135,6 +135,16 @@ describe('supplies', () => {
       ]),
     ).toEqual(['plastic 1/0', 'tires 300/240'])
   })
+  it('count what lies on the pile itself already', () => {
+    const f = filling()
+    load(f, '2026-09-10 08:00', 'lenny', 2)
+    f.told('2026-09-10 09:00', 'ada', { type: 'cover', pile: 'ridge', material: 'tires', change: 'on', count: 100 })
+    const stock = figures(() => [
+      { item: 'tires', count: 240 },
+      { item: 'plastic', count: 1, widthFt: 60, lengthFt: 150 },
+    ])
+    expect(shortFor(pileState(f.book, 'ridge')!, stock)).toEqual([])
+  })
   it('of which nobody told anything are not called short', () => {
     expect(short(() => [])).toEqual([])
     expect(short(undefined)).toEqual([])

@@ -75,6 +75,13 @@ describe('reminders', () => {
     expect(f.due('2026-09-14 10:01')).toEqual([])
     expect(f.due('2026-09-14 12:00')).toHaveLength(1)
   })
+  it('that come back begin with the first that lies ahead', () => {
+    const f = new Farm()
+    const id = remind(f, '2026-09-14 10:00', { on: '2026-09-14', every: 'day' })
+    expect(f.due('2026-09-14 10:01')).toEqual([])
+    expect(f.due('2026-09-14 20:00')).toEqual([])
+    expect(keys(f.due('2026-09-15 06:00'))).toEqual([`remind:${id}:2026-09-15`])
+  })
   it('keep their wall clock over both changes', () => {
     const f = new Farm()
     remind(f, '2026-03-01 10:00', { on: '2026-03-07', time: '02:30', every: 'day' })

@@ -73,6 +73,13 @@ describe('a hail report', () => {
     expect(rounds(f, '2026-11-11 12:00')).toEqual([])
     expect(codes(rounds(f, '2026-11-12 12:00'))).toEqual(['round-again', 'round-line'])
   })
+  it('that was answered before it could be begun aloud is not spoken of', () => {
+    const f = two()
+    hail(f, '2026-11-10 22:30', '2026-11-10')
+    f.told('2026-11-10 23:30', 'lenny', { type: 'check', pile: 'all', finding: 'good' })
+    expect(rounds(f, '2026-11-11 05:00')).toEqual([])
+    expect(rounds(f, '2026-11-11 12:00')).toEqual([])
+  })
   it('of long ago starts none', () => {
     const f = two()
     hail(f, '2026-11-30 07:00', '2026-11-09')

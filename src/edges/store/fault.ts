@@ -1,10 +1,11 @@
+import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 
 export type FaultCode =
-  | 'store-folder'
+  | 'folder-unwritable'
   | 'store-locked'
   | 'store-newer'
-  | 'store-broken'
+  | 'store-corrupt'
   | 'store-full'
   | 'store-trouble'
   | 'entry-unreadable'
@@ -28,24 +29,25 @@ export class StoreFault extends Error {
 
 /** SQLite's primary result codes (sqlite.org/rescode.html); the extended ones begin with them. */
 const CODES: [prefix: string, code: FaultCode][] = [
-  ['SQLITE_CANTOPEN', 'store-folder'],
-  ['SQLITE_READONLY', 'store-folder'],
-  ['SQLITE_PERM', 'store-folder'],
-  ['SQLITE_AUTH', 'store-folder'],
+  ['SQLITE_CANTOPEN', 'folder-unwritable'],
+  ['SQLITE_READONLY', 'folder-unwritable'],
+  ['SQLITE_PERM', 'folder-unwritable'],
+  ['SQLITE_AUTH', 'folder-unwritable'],
   ['SQLITE_BUSY', 'store-locked'],
   ['SQLITE_LOCKED', 'store-locked'],
-  ['SQLITE_NOTADB', 'store-broken'],
-  ['SQLITE_CORRUPT', 'store-broken'],
+  ['SQLITE_NOTADB', 'store-corrupt'],
+  ['SQLITE_CORRUPT', 'store-corrupt'],
   ['SQLITE_FULL', 'store-full'],
 ]
 
 /** Any error as a StoreFault. */
 export const faultOf = (error: unknown, file: string): StoreFault => {
   if (error instanceof StoreFault) return error
+  const at = { folder: dirname(file), file }
   const why = error instanceof Error ? error.message : String(error)
-  if (!(error instanceof Database.SqliteError)) return new StoreFault('store-trouble', { file, why })
+  if (!(error instanceof Database.SqliteError)) return new StoreFault('store-trouble', { ...at, why })
   const code = CODES.find(([prefix]) => error.code.startsWith(prefix))?.[1] ?? 'store-trouble'
-  return new StoreFault(code, { file, why })
+  return new StoreFault(code, { ...at, why })
 }
 
 /** Runs `work`; what it throws comes out as a StoreFault. */

@@ -1,3 +1,4 @@
+import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import { faultOf, StoreFault } from './fault.ts'
 
@@ -11,7 +12,7 @@ const GRACE_MS = 1000
  * Beware: POSIX drops a process's locks on a file when *any* of its handles on that file closes. Nothing else in this
  * process may open the lock file, not even to copy it.
  *
- * @throws StoreFault `store-locked` where another process (or this one) has the store open; `store-folder` where the file can't be made.
+ * @throws StoreFault `store-locked` where another process (or this one) has the store open; `folder-unwritable` where the file can't be made.
  */
 export const lockStore = (file: string): (() => void) => {
   let db: Database.Database | undefined
@@ -23,6 +24,6 @@ export const lockStore = (file: string): (() => void) => {
   } catch (error) {
     db?.close()
     const fault = faultOf(error, file)
-    throw fault.code === 'store-locked' ? new StoreFault('store-locked', { file }) : fault
+    throw fault.code === 'store-locked' ? new StoreFault('store-locked', { folder: dirname(file) }) : fault
   }
 }

@@ -11,7 +11,14 @@ export interface Queued {
   reply: Reply
   queuedAt: Instant
   tries: number
+  /** The message that it came of; none where the clock caused it. */
+  cause?: string
+  /** The question's message, tapped, whose place it takes. */
+  instead?: string
 }
+
+/** Where replies come from. */
+export type Cause = Pick<Queued, 'cause' | 'instead'>
 
 export interface Outbox {
   /** What a channel still has to send, oldest first. */
@@ -31,6 +38,8 @@ interface Row {
   reply: string
   queued_at: string
   tries: number
+  cause: string | null
+  instead: string | null
 }
 
 const asQueued = (r: Row): Queued => ({
@@ -40,6 +49,8 @@ const asQueued = (r: Row): Queued => ({
   reply: JSON.parse(r.reply) as Reply,
   queuedAt: r.queued_at,
   tries: r.tries,
+  ...(r.cause !== null && { cause: r.cause }),
+  ...(r.instead !== null && { instead: r.instead }),
 })
 
 /** The outbox of an open store, and `post`, which belongs inside the transaction that caused the replies. */
@@ -47,15 +58,19 @@ export const outboxOf = (
   db: Database.Database,
   file: string,
   now: () => Instant,
-): { outbox: Outbox; post: (channel: string, farm: string, replies: Reply[]) => void } => {
-  const insert = db.prepare('insert into outbox (channel, farm, chat, reply, queued_at) values (?, ?, ?, ?, ?)')
+): { outbox: Outbox; post: (channel: string, farm: string, replies: Reply[], from?: Cause & { chat: string }) => void } => {
+  const insert = db.prepare('insert into outbox (channel, farm, chat, reply, queued_at, cause, instead) values (?, ?, ?, ?, ?, ?, ?)')
   const waiting = db.prepare('select * from outbox where channel = ? and sent_at is null and dropped_at is null order by id')
   const mark = db.prepare('update outbox set sent_at = ?, message_id = ?, tries = tries + 1 where id = ? and sent_at is null')
   const miss = db.prepare('update outbox set tries = tries + 1, last_why = ?, dropped_at = ? where id = ? and sent_at is null')
   const byMessage = db.prepare('select * from outbox where channel = ? and chat = ? and message_id = ? order by id desc limit 1')
   return {
-    post: (channel, farm, replies) => {
-      for (const r of replies) insert.run(channel, farm, r.to, JSON.stringify(r), now())
+    post: (channel, farm, replies, from) => {
+      // Of several replies in the question's chat the first takes its place.
+      const heir = from?.instead === undefined ? undefined : replies.find(r => r.to === from.chat)
+      for (const r of replies) {
+        insert.run(channel, farm, r.to, JSON.stringify(r), now(), from?.cause ?? null, r === heir ? (from?.instead ?? null) : null)
+      }
     },
     outbox: {
       queued: channel => guarded(file, () => (waiting.all(channel) as Row[]).map(asQueued)),

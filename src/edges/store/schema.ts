@@ -1,3 +1,4 @@
+import { dirname } from 'node:path'
 import Database from 'better-sqlite3'
 import { faultOf, StoreFault } from './fault.ts'
 
@@ -30,6 +31,7 @@ export const MIGRATIONS: string[] = [
   create table outbox (
     id integer primary key autoincrement,
     channel text not null, farm text not null, chat text not null, reply text not null, queued_at text not null,
+    cause text, instead text,
     tries integer not null default 0, last_why text,
     sent_at text, message_id text,
     dropped_at text
@@ -45,9 +47,9 @@ const number = (db: Database.Database, pragma: string): number => Number(db.prag
 const inspect = (db: Database.Database, file: string): void => {
   const tables = db.prepare('select count(*) from sqlite_schema').pluck().get() as number
   if (tables > 0 && number(db, 'application_id') !== APPLICATION_ID)
-    throw new StoreFault('store-broken', { file, why: 'it belongs to another program' })
+    throw new StoreFault('store-corrupt', { folder: dirname(file), file, why: 'it belongs to another program' })
   const found = number(db, 'user_version')
-  if (found > MIGRATIONS.length) throw new StoreFault('store-newer', { file, found, known: MIGRATIONS.length })
+  if (found > MIGRATIONS.length) throw new StoreFault('store-newer', { folder: dirname(file), found, known: MIGRATIONS.length })
 }
 
 const migrate = (db: Database.Database): void => {

@@ -73,7 +73,7 @@ export const fedOut = (book: Book, p: PileState, now: Now): FedDay[] => {
   const unit = unitWeights(book)
   const byDay = new Map<Day, FedDay>()
   const at = (on: Day): FedDay => {
-    const d = byDay.get(on) ?? { on, silent: 1, lostLb: 0 }
+    const d: FedDay = byDay.get(on) ?? { on, silent: 1, lostLb: 0 }
     byDay.set(on, d)
     return d
   }
@@ -99,7 +99,7 @@ export const fedOut = (book: Book, p: PileState, now: Now): FedDay[] => {
   const span = daysBetween(p.openedOn, last)
   for (let i = 0; i <= span; i++) {
     const on = addDays(p.openedOn, i)
-    const d = byDay.get(on) ?? { on, silent: 1, lostLb: 0 }
+    const d: FedDay = byDay.get(on) ?? { on, silent: 1, lostLb: 0 }
     if (d.lb === undefined) {
       if (shut(on) || away(on)) d.silent = 0
       else if (on === now.day && d.ft === undefined) d.silent = eaten(now)

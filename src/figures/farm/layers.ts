@@ -3,7 +3,7 @@ import type { PileState } from '../../book/pile.ts'
 import type { Day } from '../../units/calendar.ts'
 import type { Lb, Pct, Share } from '../../units/measure.ts'
 import { type Dryness, drynessOf } from './dryness.ts'
-import { type LoadWeight, type WeightFrom, weigher } from './weights.ts'
+import { LIGHT, type LoadWeight, type WeightFrom, weigher } from './weights.ts'
 
 /** Feed of one crop (and cut) that went in together, the lowest first. */
 export interface Layer {
@@ -28,6 +28,8 @@ export interface Filling {
   /** Expected error of the whole weight as a share of it; errors of one box go together, those of loads even out. */
   sd: Share
   weights: WeightFrom[]
+  /** What the whole is expected to weigh truly, over what the boxes add up to. */
+  light: Share
   /** Boxes without a word of their weight were taken at the crop's usual. */
   boxes: string[]
 }
@@ -84,6 +86,7 @@ export const fillingOf = (book: Book, p: PileState, moved: readonly Moved[] = []
   const variance = kinds.reduce((t, k) => t + (k.lb * k.w.sdShared) ** 2 + k.varLb, movedVar)
   return {
     layers, lb, lbDry, dmPct: lb > 0 ? (100 * lbDry) / lb : 0, sd: lb > 0 ? Math.sqrt(variance) / lb : 0,
+    light: lb > 0 ? (kinds.reduce((t, k) => t + k.lb * LIGHT[k.w.from], 0) + moved.reduce((t, m) => t + m.lb, 0)) / lb : 1,
     weights: [...new Set(kinds.map(k => k.w.from))],
     boxes: [...new Set(kinds.flatMap(k => (k.w.box ? [k.w.box] : [])))],
   }

@@ -1,0 +1,26 @@
+export type TelegramFaultCode = 'telegram-token-refused' | 'telegram-second-reader'
+
+/** Why the channel can not go on. It has no `cause`: the errors behind it carry the address with the token in it. */
+export class TelegramFault extends Error {
+  readonly code: TelegramFaultCode
+  readonly data: Record<string, string>
+  constructor(code: TelegramFaultCode, why: string) {
+    super(`${code}: ${why}`)
+    this.name = 'TelegramFault'
+    this.code = code
+    this.data = { why }
+  }
+}
+
+/** A store that can't write: the message is not safe, so it must stay with Telegram. (Known by its shape: edges don't import one another.) */
+export const isStoreFault = (error: unknown): error is Error & { code: string } =>
+  error instanceof Error && error.name === 'StoreFault' && (error as Error & { code?: string }).code !== 'entry-refused'
+
+/** Any text without the bot's token. */
+export const scrubber = (token: string): ((text: string) => string) => {
+  const secret = token.slice(token.indexOf(':') + 1)
+  return text => {
+    const known = secret.length < 4 ? text : text.replaceAll(token, '[token]').replaceAll(secret, '[token]')
+    return known.replace(/\d{5,}(?::|%3A)[\w-]{30,}/gi, '[token]')
+  }
+}

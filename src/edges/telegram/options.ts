@@ -1,0 +1,57 @@
+import type { Logger } from 'pino'
+import type { Book } from '../../book/book.ts'
+import type { Body } from '../../book/entries.ts'
+import type { Message } from '../../book/questions.ts'
+import type { EventLog, Incoming, Lang, Reply, Result } from '../../ports.ts'
+import type { Instant } from '../../units/calendar.ts'
+
+export const CHANNEL = 'telegram'
+/** One bot keeps one farm's book in this version. */
+export const FARM = 'home'
+
+/** A reply that waits to be sent, as the store keeps it. */
+export interface Letter {
+  id: number
+  farm: string
+  chat: string
+  reply: Reply
+  tries: number
+  /** The message that it came of. */
+  cause?: string
+  /** The tapped question's message, whose place it takes. */
+  instead?: string
+}
+
+/** The log, and the replies that wait in it. */
+export interface ChannelStore extends EventLog {
+  queued(channel: string): Letter[]
+  sent(id: number, messageId: string): void
+  failed(id: number, why: string, forGood?: boolean): void
+  sentMessage(channel: string, chat: string, messageId: string): Letter | undefined
+}
+
+/** What the channel asks of the rest of the house. All of it is synchronous. */
+export interface Core {
+  /** Stores a message, settles it, and puts its replies in the outbox. The same message again changes nothing. */
+  handle(message: Incoming): Result
+  /** Settles a message that is the channel's own business (joining, a group) with these lines of the log. The same message again changes nothing. */
+  enter(message: Incoming, bodies: Body[], result: Result): void
+  book(): Book
+  say(message: Message, lang: Lang): string
+}
+
+export interface TelegramOptions extends Core {
+  token: string
+  /** Another Bot API server than Telegram's own. */
+  apiRoot?: string
+  log: ChannelStore
+  ownerCode: string
+  /** The farm's IANA zone. */
+  zone: string
+  logger: Logger
+  now?: () => Instant
+  /** How long one long poll waits, seconds. */
+  pollSeconds?: number
+  /** How long the first wait after a failed sending is, ms; each further one doubles. */
+  retryMs?: number
+}

@@ -1,0 +1,56 @@
+import type { Api } from 'grammy'
+import type { CallbackQuery } from 'grammy/types'
+import type { Logger } from 'pino'
+import type { Incoming, Result } from '../../ports.ts'
+import type { Instant } from '../../units/calendar.ts'
+import { readTap } from './keyboard.ts'
+import { CHANNEL, FARM, type Letter } from './options.ts'
+
+/** A tap on a choice, and what its message said. */
+export interface Tapped {
+  message: Incoming
+  question: string
+}
+
+/**
+ * A tapped choice as a message of the person who tapped; undefined for a button that is not ours or not known any more.
+ * `replyTo` is the message with the buttons. Telegram doesn't say when the tap was made, so it is dated as it comes in.
+ */
+export const tapOf = (query: CallbackQuery, letter: Letter | undefined, now: Instant): Tapped | undefined => {
+  const tap = readTap(query.data ?? '')
+  const shown = query.message
+  if (!tap || !shown) return undefined
+  const buttons = 'reply_markup' in shown ? (shown.reply_markup?.inline_keyboard.flat() ?? []) : []
+  const text = letter?.reply.choices?.[tap.choice] ?? buttons.find(b => 'callback_data' in b && b.callback_data === query.data)?.text
+  if (text === undefined) return undefined
+  const question = tap.question ?? letter?.reply.question
+  return {
+    question: letter?.reply.text ?? ('text' in shown ? (shown.text ?? '') : ''),
+    message: {
+      channel: CHANNEL,
+      farm: FARM,
+      chat: String(shown.chat.id),
+      private: shown.chat.type === 'private',
+      from: String(query.from.id),
+      id: `tap-${query.id}`,
+      edit: '',
+      replyTo: String(shown.message_id),
+      at: now,
+      text,
+      addressed: true,
+      ...(question !== undefined && { pick: { question, choice: tap.choice } }),
+    },
+  }
+}
+
+/** The house took the tap, and no reply of its own takes the question's place: the label then stands below the question, and the buttons go. */
+export const closeQuietly = async (api: Api, { message, question }: Tapped, result: Result, logger: Logger): Promise<void> => {
+  const taken = message.pick !== undefined && ['recorded', 'answered', 'asked'].includes(result.outcome)
+  if (!taken || result.replies.some(r => r.to === message.chat)) return
+  try {
+    await api.editMessageText(message.chat, Number(message.replyTo), `${question}\n${message.text}`.trim())
+  } catch (error) {
+    // Only the look of an old question is at stake.
+    logger.debug({ why: (error as Error).message }, 'a question could not be closed')
+  }
+}

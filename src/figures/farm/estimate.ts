@@ -1,0 +1,52 @@
+import type { Book } from '../../book/book.ts'
+import type { PileState } from '../../book/pile.ts'
+import type { Lb, Share } from '../../units/measure.ts'
+import { type Evidence, evidenceOf } from './evidence.ts'
+import { daysAt, fuse, overall, type Part } from './fuse.ts'
+import type { Now } from './now.ts'
+
+/** What is in a pile today and how long it lasts, each with its error. */
+export interface Estimate {
+  evidence: Evidence
+  parts: Part[]
+  /** Left to feed, lb as fed. */
+  left: { lb: Lb; sd: Lb }
+  /** What comes out of the pile in all, lb as fed. */
+  whole: { lb: Lb; sd: Lb }
+  /** Really used a day from now on, lb as fed; undefined where nothing tells. */
+  use?: { lb: Lb; sd: Lb }
+  /** Days left: the middle, and the ends of the 80 % interval. */
+  days?: { mid: number; low: number; high: number }
+  /** Where the face is, as a share of the length, as the record has it. */
+  at: Share
+  /** By the record more went out than was there. */
+  overfed: boolean
+}
+
+/** The chances below the ends of the interval. */
+const LOW = 0.1
+const HIGH = 0.9
+
+export const estimateFrom = (evidence: Evidence): Estimate => {
+  const parts = fuse(evidence.input)
+  const left = overall(parts, 'left', 'leftVar')
+  const whole = overall(parts, 'whole', 'wholeVar')
+  const use = overall(parts, 'use', 'useVar')
+  const known = evidence.refFrom !== 'none' && use.mean > 0
+  const mid = known ? daysAt(parts, 0.5) : undefined
+  const low = known ? daysAt(parts, LOW) : undefined
+  const high = known ? daysAt(parts, HIGH) : undefined
+  const overfed = left.mean < 0
+  // A pile that is still being fed holds something: what is left is then what the days say.
+  const lb = mid !== undefined && left.mean < 0.5 * mid * use.mean ? mid * use.mean : Math.max(0, left.mean)
+  return {
+    evidence, parts, overfed,
+    left: { lb, sd: left.sd },
+    whole: { lb: whole.mean, sd: whole.sd },
+    ...(known && { use: { lb: use.mean, sd: use.sd } }),
+    ...(mid !== undefined && low !== undefined && { days: { mid, low, high: high ?? mid * 3 } }),
+    at: parts.reduce((t, p) => t + p.weight * p.at, 0),
+  }
+}
+
+export const estimate = (book: Book, p: PileState, now: Now): Estimate => estimateFrom(evidenceOf(book, p, now))

@@ -1,0 +1,71 @@
+import { lengthOf, type PileState } from '../../book/pile.ts'
+import { type Day, daysBetween } from '../../units/calendar.ts'
+import type { Ft, Share } from '../../units/measure.ts'
+
+/** One reading of the face. */
+export interface FaceReading {
+  on: Day
+  n: number
+  /** From the end first opened. */
+  atFt: Ft
+  /** Told as feet that are left. */
+  fromFarEnd: boolean
+  /** Standard error, ft. */
+  sdFt: Ft
+}
+
+/** How long a pile is along the way of its face, and how sure that is. */
+export interface Length {
+  ft: Ft
+  /** Standard error, a share. */
+  sd: Share
+  from: 'measured' | 'planned' | 'sheet'
+}
+
+/** A length that was taped or stepped, and one that was only planned. Common practice, no source. */
+const MEASURED_SD: Share = 0.02
+const PLANNED_SD: Share = 0.035
+/** A sheet hangs over at both ends by so much, ft, give or take. Common practice: two feet and what the store had. */
+const OVERHANG: [Ft, Ft] = [9, 5]
+/** A face is not plumb and is told by eye, ft. Common practice, no source. */
+const EYE_SD: Ft = 1.3
+
+export const lengthKnown = (p: PileState): Length | undefined => {
+  const ft = lengthOf(p)
+  if (ft !== undefined && ft > 0) return { ft, sd: p.measured?.lengthFt !== undefined ? MEASURED_SD : PLANNED_SD, from: p.measured?.lengthFt !== undefined ? 'measured' : 'planned' }
+  const long = Math.max(0, ...p.sheets.map(s => Math.max(s.lengthFt ?? 0, s.widthFt ?? 0)))
+  return long > 20 ? { ft: long - OVERHANG[0], sd: OVERHANG[1] / (long - OVERHANG[0]), from: 'sheet' } : undefined
+}
+
+/** The steps in which a crew tells feet: 10, 5 or 1, whichever all of its readings keep to. */
+const grainOf = (feet: readonly Ft[]): Ft => [10, 5, 2].find(g => feet.length >= 2 && feet.every(f => f % g === 0)) ?? 1
+
+/** Readings of the face, in order. One beyond the pile's end is left out: it does not fit the length told. */
+export const readingsOf = (p: PileState, length: Length | undefined): FaceReading[] => {
+  const grain = grainOf(p.faces.map(t => t.event.atFt ?? t.event.leftFt ?? 0))
+  const sdFt = Math.hypot(EYE_SD, grain / Math.sqrt(12))
+  return p.faces.flatMap(({ n, event: e }): FaceReading[] => {
+    const atFt = e.atFt ?? (length ? length.ft - (e.leftFt ?? 0) : undefined)
+    if (atFt === undefined || atFt < 0 || (length && atFt > length.ft * (1 + 2 * length.sd) + 2)) return []
+    return [{ on: e.on, n, atFt, fromFarEnd: e.atFt === undefined, sdFt }]
+  })
+}
+
+/** Feet fed since a day, as far as they were told; undefined where a day's feeding was told without feet. */
+export const feetFedSince = (p: PileState, on: Day): Ft | undefined => {
+  const later = p.feeds.filter(t => t.event.on > on)
+  if (!later.length || later.some(t => t.event.ft === undefined)) return undefined
+  return later.reduce((s, t) => s + (t.event.ft ?? 0), 0)
+}
+
+/** The face as told last: a reading, and what was taken off since in feet. Undefined where neither was ever told. */
+export const faceTold = (p: PileState, day: Day): { atFt: Ft; on: Day; days: number } | undefined => {
+  const length = lengthKnown(p)
+  const last = readingsOf(p, length).findLast(r => r.on <= day)
+  const base = last ?? (p.openedOn && p.feeds.some(t => t.event.ft !== undefined) ? { atFt: 0, on: p.openedOn } : undefined)
+  if (!base) return undefined
+  const since = p.feeds.filter(t => t.event.ft !== undefined && (last ? t.event.on > base.on : t.event.on >= base.on) && t.event.on <= day)
+  const atFt = base.atFt + since.reduce((s, t) => s + t.event.ft!, 0)
+  const on = since.at(-1)?.event.on ?? base.on
+  return { atFt: length ? Math.min(length.ft, atFt) : atFt, on, days: daysBetween(on, day) }
+}

@@ -1,0 +1,23 @@
+import type { World } from './season.ts'
+
+/** Ordinary errors of an ordinary farm. */
+const PLAIN: World = {
+  name: 'plain', box: [0.98, 0.07], load: 0.06, loss: [0.15, 0.04], over: [1.03, 0.05], drift: 0.003, daily: 0.06, logged: [0.5, 0.9], runs: 2, logs: 'rounded',
+  faceEvery: 12, faceGrain: 1, faceSd: 1.2, slope: 2.5, uneven: 0.025, length: 0.8, lengthSd: 0.02, height: 0.5, tickets: 0.3, ration: 0.9, herdChange: 0.15,
+}
+
+/** Worlds that err in other ways: what is good in one only is not good. */
+export const WORLDS: World[] = [
+  PLAIN,
+  { ...PLAIN, name: 'light boxes', box: [0.93, 0.03], over: [1.05, 0.03], tickets: 0, slope: 0, uneven: 0 },
+  { ...PLAIN, name: 'honest', box: [1, 0.02], over: [1, 0.01], loss: [0.15, 0.02], daily: 0.03, logged: [0.9, 1] },
+  { ...PLAIN, name: 'all light, no face', box: [0.94, 0.04], faceEvery: 0, length: 0.4 },
+  { ...PLAIN, name: 'face only', logged: [0, 0], faceEvery: 9, faceGrain: 5 },
+  { ...PLAIN, name: 'long silence', logged: [0.25, 0.5], runs: 8, faceEvery: 20, faceGrain: 5 },
+  { ...PLAIN, name: 'steep ends, uneven', slope: 4, uneven: 0.05, faceSd: 2.5 },
+  { ...PLAIN, name: 'upright, square', slope: 0, uneven: 0.01, lengthSd: 0, length: 1 },
+  { ...PLAIN, name: 'heavy loss', loss: [0.24, 0.05], box: [1, 0.07] },
+  { ...PLAIN, name: 'logs the ration', logs: 'ration', over: [1.07, 0.05] },
+  { ...PLAIN, name: 'no ration told', ration: 0, height: 0.3 },
+  { ...PLAIN, name: 'feet logged', logs: 'feet', faceEvery: 25 },
+]
