@@ -1,7 +1,7 @@
 import type { Day } from '../units/calendar.ts'
 import { isQuestion, readAsk } from './asks.ts'
 import { clauses, type Segment } from './clauses.ts'
-import { findDates } from './dates.ts'
+import { findDates } from './dates0.ts'
 import { has, hasCat, type Item } from './item.ts'
 import type { NameIndex } from './names.ts'
 import { isThin, weightOf } from './pool.ts'

@@ -1,0 +1,35 @@
+import type { Answer } from '../../book/asks.ts'
+import type { Book } from '../../book/book.ts'
+import { hasFeed, type PileState } from '../../book/pile.ts'
+import { addDays } from '../../units/calendar.ts'
+import { type Estimate, estimate } from '../farm/estimate.ts'
+import type { Now } from '../farm/now.ts'
+import { howLeft, notesLeft } from './howLeft.ts'
+import { type Refusal, refuse, slots } from './refusal.ts'
+
+/** Why nothing can be said of what is in a pile; undefined where something can. */
+export const nothingIn = (p: PileState): Refusal | undefined =>
+  p.stage === 'empty' ? refuse('nothing-in-pile', { pile: p.name, stage: p.stage, on: p.emptyOn }) : undefined
+
+/** How many days a pile lasts, with the 80 % interval. Needs feed in it, and something that tells what is used a day. */
+export const left = (book: Book, p: PileState, now: Now): Answer | Refusal => {
+  const nothing = nothingIn(p)
+  if (nothing) return nothing
+  const e = estimate(book, p, now)
+  if (e.whole.lb <= 0) return hasFeed(p) || p.openedOn ? refuse('no-size-known', { pile: p.name }) : refuse('nothing-in-pile', { pile: p.name, stage: p.stage })
+  const lbAsFed = e.left.lb
+  const lbDry = (lbAsFed * e.evidence.dmPct) / 100
+  if (!e.days || !e.use) return refuse('no-ration-known', { pile: p.name, lbAsFed, lbDry, lbLow: Math.max(0, lbAsFed - Z80 * e.left.sd), lbHigh: lbAsFed + Z80 * e.left.sd })
+  return slots({
+    about: 'left' as const, pile: p.name,
+    days: e.days.mid, daysLow: e.days.low, daysHigh: e.days.high,
+    runsOut: runsOut(e, now), lbDry, lbAsFed, lbDayAsFed: e.use.lb,
+    lbLow: Math.max(0, lbAsFed - Z80 * e.left.sd), lbHigh: lbAsFed + Z80 * e.left.sd,
+    how: howLeft(e), notes: notesLeft(e),
+  })
+}
+
+/** Standard errors on either side of the middle that hold 80 of 100. */
+export const Z80 = 1.2816
+
+const runsOut = (e: Estimate, now: Now): string | undefined => (e.days ? addDays(now.day, Math.floor(e.days.mid)) : undefined)

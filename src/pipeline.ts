@@ -1,0 +1,227 @@
+import type { Answer, Ask } from './book/asks.ts'
+import { apply, type Book, boxes, foldBook, pileNames, piles } from './book/book.ts'
+import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
+import type { Event } from './book/events.ts'
+import { isCovered } from './book/pile.ts'
+import type { Choice, Message } from './book/questions.ts'
+import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
+import { indexNames, type NameIndex } from './reading/names.ts'
+import { read } from './reading/read.ts'
+import type { Reading } from './reading/reading.ts'
+import { tell } from './saying/answers.ts'
+import { puzzled } from './saying/ask.ts'
+import { corrected, echoAll, tookBack, totalLoads, totalWeight } from './saying/echo.ts'
+import { examples } from './saying/examples.ts'
+import { lines, type Say } from './saying/say.ts'
+import { settle, type Settled } from './settle/settle.ts'
+import { type Instant, localTime } from './units/calendar.ts'
+import { due, nextDue } from './watch/due.ts'
+import { figuresFrom } from './watch/figures.ts'
+
+/** When and where a question is asked. */
+export interface Moment {
+  day: string
+  at: Instant
+  zone: string
+}
+
+export interface Refused {
+  code: string
+  data: Message['data']
+}
+
+export interface CoreParts {
+  log: EventLog
+  zone: string
+  say: Say
+  /** Works out one ask from the book; a failure says what is missing. */
+  answer: (book: Book, ask: Ask, now: Moment) => Answer | Refused
+  /** The piles a question without a name is about. */
+  pilesFor: (book: Book, ask: Ask) => string[]
+  /** For channels that know no members of their own: the first sender owns the farm. */
+  firstOwns: boolean
+}
+
+export interface Core {
+  /** One message through every room: hear, read, settle, append, fold, figure, say. The same message twice is one. */
+  handle(message: Incoming): Result
+  /** What is due by now, said once. */
+  tick(farm: string, channel: string, now: Instant): Due[]
+  /** When to look at a farm again. */
+  next(farm: string, now: Instant): Instant
+  /** How a text would be read, for people. */
+  explain(farm: string, text: string, at: Instant): Reading
+  book(farm: string): Book
+}
+
+interface Desk {
+  book: Book
+  names?: { at: number; index: NameIndex }
+}
+
+const MOST = 4096
+
+export const makeCore = (parts: CoreParts): Core => {
+  const { log, zone, say } = parts
+  const desks = new Map<string, Desk>()
+  const deskOf = (farm: string): Desk => {
+    let d = desks.get(farm)
+    if (!d) {
+      d = { book: foldBook(log.entries(farm)) }
+      desks.set(farm, d)
+    }
+    return d
+  }
+  const namesOf = (d: Desk): NameIndex => {
+    // names change only with piles, boxes and members; the fold tells by their number
+    const mark = (d.book.byType.get('pile')?.length ?? 0) * 1e6 + (d.book.byType.get('box')?.length ?? 0) * 1e3 + d.book.members.size + (d.book.names ? 0.5 : 0)
+    const fresh = d.book.names !== undefined && d.names?.at === mark
+    if (!fresh) {
+      const piles = pileNames(d.book)
+      d.names = { at: mark - (mark % 1) + 0.5, index: indexNames({ piles, boxes: [...boxes(d.book).keys()], words: new Map(), people: [...d.book.members.values()].flatMap(m => (m.name ? [m.name] : [m.person])) }) }
+    }
+    return d.names!.index
+  }
+  const entriesOf = (book: Book, bodies: Body[], message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>): Entry[] =>
+    bodies.map((body, k) => ({
+      v: ENTRY_VERSION, n: book.last + 1 + k, at: message.at, by: body.kind === 'event' && 'by' in body.event && body.event.by ? body.event.by : message.from,
+      source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit }, body,
+    }))
+  const readFor = (d: Desk, text: string, at: Instant, lang: Lang): Reading => {
+    const now = localTime(at, zone)
+    return read(text, { names: namesOf(d), now: { day: now.day, hour: now.hour }, lang })
+  }
+
+  const handle = (message: Incoming): Result => {
+    const taken = log.take(message)
+    if (taken.result) return taken.result
+    const d = deskOf(message.farm)
+    const { book } = d
+    const known = book.members.get(message.from)
+    const role: Role = message.role ?? known?.role ?? (parts.firstOwns ? (book.members.size ? 'crew' : 'owner') : 'stranger')
+    const reading = readFor(d, message.text, message.at, known?.lang ?? 'en')
+    const lang = reading.words >= 2 || known?.lang === undefined ? reading.lang : known.lang
+    const now = localTime(message.at, zone)
+    const moment: Moment = { day: now.day, at: message.at, zone }
+    let n = 0
+    const settled: Settled = message.text.length > MOST
+      ? { outcome: 'refused', entries: [], recorded: [], withdrawn: [], asks: [], word: { code: 'too-long', data: {} } }
+      : settle(reading, { book, message, day: now.day, hour: now.hour, lang, role, id: () => `${book.last + 1}.${++n}` })
+    const bodies: Body[] = []
+    if (role !== 'stranger' && (known === undefined || known.lang !== lang || (known.role !== role && message.role !== undefined) || (message.private && known.address === undefined))) {
+      bodies.push({ kind: 'member', person: message.from, role, lang, ...(message.private ? { address: message.chat } : {}) })
+    }
+    if (!message.private && role !== 'stranger' && book.settings.get('crewChat') === undefined && parts.firstOwns) bodies.push({ kind: 'setting', name: 'crewChat', value: message.chat })
+    const asks = expand(book, settled.asks)
+    const told = asks.map(ask => ({ ask, got: ask.about === 'why' ? whyOf(book, message.chat, moment) : parts.answer(book, ask, moment) }))
+    if (asks.length && asks[0]!.about !== 'why') bodies.push({ kind: 'setting', name: `asked:${message.chat}`, value: JSON.stringify(asks) })
+    bodies.push(...settled.entries)
+    const entries = entriesOf(book, bodies, message)
+    for (const e of entries) apply(book, e)
+    let result: Result
+    try {
+      result = { outcome: settled.outcome, recorded: settled.recorded, withdrawn: settled.withdrawn, asks, answers: told.flatMap(t => (isAnswer(t.got) ? [t.got] : [])), replies: [] }
+      const text = words(book, settled, told.map(t => t.got), message, now.day)
+      if (text.length) {
+        const q = settled.question
+        result.replies.push({
+          to: message.chat, text: text.map(t => say(t, lang)).join('\n'), under: message.edits ?? message.id,
+          ...(q ? { choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id } : {}),
+        })
+      }
+      log.settle(message, entries, result)
+    } catch (error) {
+      // nothing was stored: the book in memory must not run ahead of the log
+      desks.delete(message.farm)
+      throw error
+    }
+    return result
+  }
+
+  const whyOf = (book: Book, chat: string, moment: Moment): Answer | Refused => {
+    const last = book.settings.get(`asked:${chat}`)
+    if (typeof last !== 'string') return { code: 'nothing-to-explain', data: {} }
+    const how: Message[] = []
+    for (const ask of JSON.parse(last) as Ask[]) {
+      const got = parts.answer(book, ask, moment)
+      if (isAnswer(got)) how.push(...((got.how as Message[] | undefined) ?? []))
+      else how.push(got)
+    }
+    return { about: 'why', how }
+  }
+
+  const expand = (book: Book, asks: Ask[]): Ask[] => asks.flatMap(a => (a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about) ? parts.pilesFor(book, a).map(pile => ({ ...a, pile })) : [])).length
+    ? asks.flatMap(a => (a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about) ? parts.pilesFor(book, a).map(pile => ({ ...a, pile })) : [a]))
+    : asks
+
+  const tick = (farm: string, channel: string, at: Instant): Due[] => {
+    const d = deskOf(farm)
+    const { book } = d
+    const now = localTime(at, zone)
+    const items = due(book, { at, zone }, figuresFrom(book, { day: now.day, at, zone }, parts.answer))
+    const out: Due[] = []
+    for (const item of items) {
+      const owner = [...book.members.values()].find(x => x.role === 'owner')
+      const member = item.to === 'owner' ? owner : book.members.get(item.to)
+      const crew = book.settings.get('crewChat')
+      const to = item.to === 'crew' && typeof crew === 'string' ? crew : (member?.address ?? (typeof crew === 'string' ? crew : (owner?.address ?? owner?.person)))
+      const lang = (item.to === 'crew' ? owner?.lang : member?.lang) ?? 'en'
+      const list = Array.isArray(item.message) ? item.message : [item.message]
+      const replies: Reply[] = to === undefined ? [] : [{ to, text: list.map(x => say(x, lang)).join('\n') }]
+      const entries = [{ v: ENTRY_VERSION, n: book.last + 1, at, by: 'clock', body: { kind: 'said' as const, key: item.key } }]
+      for (const e of entries) apply(book, e)
+      try {
+        log.append(farm, channel, entries, replies)
+      } catch (error) {
+        desks.delete(farm)
+        throw error
+      }
+      if (replies.length) out.push({ due: item.at, farm, replies })
+    }
+    return out
+  }
+
+  return {
+    handle, tick,
+    next: (farm, now) => nextDue(deskOf(farm).book, { at: now, zone }),
+    explain: (farm, text, at) => readFor(deskOf(farm), text, at, 'en'),
+    book: farm => deskOf(farm).book,
+  }
+}
+
+const isAnswer = (x: Answer | Refused): x is Answer => !('code' in x)
+
+export const labelOf = (ch: Choice, say: Say, lang: Lang): string => (typeof ch.label === 'string' ? ch.label : say(ch.label, lang))
+
+/** The lines of one reply: what was taken back, what was understood, what is answered, what is asked. */
+const words = (book: Book, s: Settled, got: (Answer | Refused)[], message: Incoming, day: string): Message[] => {
+  const out: Message[] = []
+  if (s.withdrawn.length === 1 && s.recorded.length === 1 && s.withdrawn[0]!.type === s.recorded[0]!.type) out.push(corrected(s.recorded[0]!, s.withdrawn[0]!, { day, total: totalOf(book, s.recorded[0]!) }))
+  else {
+    if (s.withdrawn.length) out.push(tookBack(s.withdrawn))
+    if (s.recorded.length) out.push(echoAll(s.recorded, (e, k) => ({ day, total: s.recorded.slice(k + 1).some(x => x.type === e.type && 'pile' in x && 'pile' in e && x.pile === e.pile) ? undefined : totalOf(book, e), known: e.type === 'pile' && (book.byPile.get(e.name)?.length ?? 0) > 1 })))
+  }
+  for (const a of got) out.push(...(isAnswer(a) ? tell({ ...a, ...(a.about === 'help' ? { examples: examplesFor(book) } : {}) } as Answer) : [a]))
+  if (s.question) out.push(s.question.ask)
+  if (s.word) out.push(s.word.code === 'puzzled' ? puzzled(examplesFor(book).slice(0, 2)) : s.word)
+  void message
+  void lines
+  return out
+}
+
+/** A pile's running total, in the measure it is counted in. */
+const totalOf = (book: Book, e: Event): Message | undefined => {
+  if (e.type !== 'load') return undefined
+  const p = piles(book).find(x => x.name === e.pile)
+  if (!p) return undefined
+  const count = p.loads.reduce((t, l) => t + (l.event.count ?? 0), 0)
+  const lb = p.loads.reduce((t, l) => t + (l.event.count === undefined ? (l.event.lb ?? 0) : 0), 0)
+  if (count && !lb) return p.loads.length > 1 ? totalLoads(Math.round(count * 100) / 100) : undefined
+  return lb && !count && p.loads.length > 1 ? totalWeight(lb) : undefined
+}
+
+const examplesFor = (book: Book): Message[] => {
+  const all = piles(book)
+  const name = (fits: (p: (typeof all)[number]) => boolean) => all.find(fits)?.name
+  return examples({ filling: name(p => p.stage === 'filling'), feeding: name(p => p.stage === 'feeding'), covered: name(isCovered), pile: all.at(-1)?.name })
+}
