@@ -11,24 +11,60 @@ answer-left-stock = About { ABOUT($lb) } there{ HAS($perDay) ->
     [yes] , { NUMBER($perDay, maximumSignificantDigits: 3) } lb fed a day
    *[no] {""}
 }.
-answer-reach-yes = Yes, to { $until } with about { ABOUT($spare) } dry matter to spare.
-answer-reach-no = No, not to { $until }. About { ABOUT($spare) } dry matter short{ HAS($ranOutOn) ->
+answer-reach-yes = { HAS($with) ->
+    [yes] With { $with }: yes
+   *[no] Yes
+}, to { $until }{ HAS($days) ->
+    [yes] {" "}with { n-days } to spare
+   *[no] {""}
+}, about { ABOUT($spare) } dry matter over.
+answer-reach-no = { HAS($with) ->
+    [yes] With { $with }: no
+   *[no] No
+}{ HAS($days) ->
+    [yes] {""}
+   *[no] , not to { $until }
+}{ HAS($ranOutOn) ->
     [yes] , out by { $ranOutOn }
    *[no] {""}
-}.
+}{ HAS($days) ->
+    [yes] , { n-days } before { $until }
+   *[no] {""}
+}. About { ABOUT($spare) } dry matter short.
+answer-gap = To make it: { $ways }.
+answer-gap-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb a day
+answer-gap-head = { $head } head
+answer-gap-add = { ABOUT($lb) } more feed
+with-head = { $head } head
+with-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb a day
+with-more = { ABOUT($lb) } more
+with-less = { ABOUT($lb) } less
+with-later = { n-days } later
+with-sooner = { n-days } sooner
 answer-status = { CAP($pile) }: { WORD("stage", $stage) }.{ HAS($crops) ->
     [yes] {" "}{ CAP($crops) }.
    *[no] {""}
 }
 answer-status-crop = { HAS($amount) ->
-    [yes] { $amount } { WORD("crop", $crop) }
-   *[no] { WORD("crop", $crop) }
+    [yes] { $amount } { $crop }
+   *[no] { $crop }
 }{ HAS($lb) ->
     [yes] , about { ABOUT($lb) }
    *[no] {""}
 }
 answer-status-sealed = Covered { $on }.
-answer-status-face = Face at { NUMBER($ft, maximumFractionDigits: 0) } ft.
+answer-status-face = Face at { NUMBER($ft, maximumFractionDigits: 0) } ft{ HAS($on) ->
+    [yes] {" "}{ $on }, about { NUMBER($today, maximumFractionDigits: 0) } now
+   *[no] {""}
+}.
+answer-status-left = { n-days } left{ HAS($low) ->
+    [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) })
+   *[no] {""}
+}{ HAS($lb) ->
+    [yes] , about { ABOUT($lb) } there
+   *[no] {""}
+}.
+answer-status-there = About { ABOUT($lb) } there.
 answer-open-damage = { $count ->
     [0] Nothing open on the cover.
     [one] { $count } place not patched yet.
@@ -79,6 +115,9 @@ answer-face = { CAP($pile) }: { NUMBER($inPerDay, maximumFractionDigits: 1) } in
     [yes] Fast enough.
    *[no] Too slow.
 }
+answer-face-mend = Fast enough with { $ways }.
+answer-mend-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb a day
+answer-mend-width = a face { NUMBER($ft, maximumFractionDigits: 0) } ft wide
 answer-cover = For { $pile }: { $sheet }{ HAS($weights) ->
     [yes] , { $weights }
    *[no] {""}
@@ -89,7 +128,10 @@ answer-cover-bags = { $count } gravel bags
 answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } ft of edge
 answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } tons gravel
 answer-cover-stock = { $fromStock ->
-    [yes] A sheet that fits is in stock.
+    [yes] { HAS($widthFt) ->
+        [yes] In stock: { by-feet }.
+       *[no] A sheet that fits is in stock.
+    }
    *[no] No sheet in stock fits.
 }
 answer-plan = { NUMBER($width, maximumFractionDigits: 0) } ft wide, { NUMBER($height, maximumFractionDigits: 1) } ft high, { NUMBER($length, maximumFractionDigits: 0) } ft long.
@@ -101,15 +143,16 @@ answer-ready = { $ready ->
     [yes] { CAP($pile) } can be opened, ready since { $readyOn }.
    *[no] { CAP($pile) } is not ready: covered { $sealedOn }, leave it shut until { $readyOn }.
 }
-answer-ready-unsealed = { CAP($pile) } is not covered yet. Its time starts when the sheet is on.
+answer-ready-open = { CAP($pile) } is open already, since { $openedOn }.
 answer-mix = { CAP($pile) }: { $shares }.{ HAS($pct) ->
     [yes] {" "}About { NUMBER($pct, maximumFractionDigits: 0) }% dry matter.
    *[no] {""}
 }
-answer-share = { NUMBER($pct, maximumFractionDigits: 0) }% { WORD("crop", $crop) }{ HAS($ft) ->
+answer-share = { NUMBER($pct, maximumFractionDigits: 0) }% { $crop }{ HAS($ft) ->
     [yes] {" "}(from { NUMBER($ft, maximumFractionDigits: 0) } ft)
    *[no] {""}
 }
+answer-mix-face = At the face now, { NUMBER($ft, maximumFractionDigits: 0) } ft: { $shares }.
 answer-checks = { CAP($pile) }: { HAS($last) ->
     [yes] last walked { $last }
    *[no] not walked yet
@@ -117,7 +160,10 @@ answer-checks = { CAP($pile) }: { HAS($last) ->
     [yes] , next { $next }
    *[no] {""}
 }.
-answer-loss = { CAP($pile) }: about { NUMBER($pct, maximumFractionDigits: 0) }% lost{ HAS($lb) ->
+answer-loss = { CAP($pile) }: about { NUMBER($pct, maximumFractionDigits: 0) }% lost{ HAS($low) ->
+    [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) })
+   *[no] {""}
+}{ HAS($lb) ->
     [yes] , { ABOUT($lb) } dry matter
    *[no] {""}
 }.

@@ -11,24 +11,60 @@ answer-left-stock = Hay unas { ABOUT($lb) }{ HAS($perDay) ->
     [yes] , se dan { NUMBER($perDay, maximumSignificantDigits: 3) } lb al día
    *[no] {""}
 }.
-answer-reach-yes = Sí alcanza hasta el { $until }, sobran unas { ABOUT($spare) } de materia seca.
-answer-reach-no = No alcanza hasta el { $until }. Faltan unas { ABOUT($spare) } de materia seca{ HAS($ranOutOn) ->
+answer-reach-yes = { HAS($with) ->
+    [yes] Con { $with }: sí
+   *[no] Sí
+} alcanza hasta el { $until }{ HAS($days) ->
+    [yes] , sobran { n-days }
+   *[no] {""}
+}, quedan unas { ABOUT($spare) } de materia seca.
+answer-reach-no = { HAS($with) ->
+    [yes] Con { $with }: no
+   *[no] No
+} alcanza{ HAS($days) ->
+    [yes] {""}
+   *[no] {" "}hasta el { $until }
+}{ HAS($ranOutOn) ->
     [yes] , se acaba el { $ranOutOn }
    *[no] {""}
-}.
+}{ HAS($days) ->
+    [yes] , { n-days } antes del { $until }
+   *[no] {""}
+}. Faltan unas { ABOUT($spare) } de materia seca.
+answer-gap = Para llegar: { $ways }.
+answer-gap-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb al día
+answer-gap-head = { $head } cabezas
+answer-gap-add = { ABOUT($lb) } más de comida
+with-head = { $head } cabezas
+with-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb al día
+with-more = { ABOUT($lb) } más
+with-less = { ABOUT($lb) } menos
+with-later = { n-days } después
+with-sooner = { n-days } antes
 answer-status = { CAP($pile) }: { WORD("stage", $stage) }.{ HAS($crops) ->
     [yes] {" "}{ CAP($crops) }.
    *[no] {""}
 }
 answer-status-crop = { HAS($amount) ->
-    [yes] { $amount } de { WORD("crop", $crop) }
-   *[no] { WORD("crop", $crop) }
+    [yes] { $amount } de { $crop }
+   *[no] { $crop }
 }{ HAS($lb) ->
     [yes] , unas { ABOUT($lb) }
    *[no] {""}
 }
 answer-status-sealed = Tapada el { $on }.
-answer-status-face = Cara en { NUMBER($ft, maximumFractionDigits: 0) } pies.
+answer-status-face = Cara en { NUMBER($ft, maximumFractionDigits: 0) } pies{ HAS($on) ->
+    [yes] {" "}el { $on }, ahora como en { NUMBER($today, maximumFractionDigits: 0) }
+   *[no] {""}
+}.
+answer-status-left = Quedan { n-days }{ HAS($low) ->
+    [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) })
+   *[no] {""}
+}{ HAS($lb) ->
+    [yes] , hay unas { ABOUT($lb) }
+   *[no] {""}
+}.
+answer-status-there = Hay unas { ABOUT($lb) }.
 answer-open-damage = { $count ->
     [0] Nada pendiente en la tapa.
     [one] Falta { $count } lugar por parchar.
@@ -79,6 +115,9 @@ answer-face = { CAP($pile) }: { NUMBER($inPerDay, maximumFractionDigits: 1) } pu
     [yes] Va bien.
    *[no] Va muy despacio.
 }
+answer-face-mend = Va bien con { $ways }.
+answer-mend-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb al día
+answer-mend-width = una cara de { NUMBER($ft, maximumFractionDigits: 0) } pies de ancho
 answer-cover = Para { $pile }: { $sheet }{ HAS($weights) ->
     [yes] , { $weights }
    *[no] {""}
@@ -89,7 +128,10 @@ answer-cover-bags = { $count } bolsas de grava
 answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } pies de orilla
 answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } toneladas de grava
 answer-cover-stock = { $fromStock ->
-    [yes] Hay un plástico que alcanza.
+    [yes] { HAS($widthFt) ->
+        [yes] En existencia: { by-feet }.
+       *[no] Hay un plástico que alcanza.
+    }
    *[no] No hay plástico que alcance.
 }
 answer-plan = { NUMBER($width, maximumFractionDigits: 0) } pies de ancho, { NUMBER($height, maximumFractionDigits: 1) } de alto, { NUMBER($length, maximumFractionDigits: 0) } de largo.
@@ -101,15 +143,16 @@ answer-ready = { $ready ->
     [yes] { CAP($pile) } ya se puede abrir, lista desde el { $readyOn }.
    *[no] { CAP($pile) } no está lista: tapada el { $sealedOn }, mejor cerrada hasta el { $readyOn }.
 }
-answer-ready-unsealed = { CAP($pile) } no está tapada todavía. El tiempo cuenta desde que se tapa.
+answer-ready-open = { CAP($pile) } ya está abierta, desde el { $openedOn }.
 answer-mix = { CAP($pile) }: { $shares }.{ HAS($pct) ->
     [yes] {" "}Como { NUMBER($pct, maximumFractionDigits: 0) } % de materia seca.
    *[no] {""}
 }
-answer-share = { NUMBER($pct, maximumFractionDigits: 0) } % { WORD("crop", $crop) }{ HAS($ft) ->
+answer-share = { NUMBER($pct, maximumFractionDigits: 0) } % { $crop }{ HAS($ft) ->
     [yes] {" "}(desde { NUMBER($ft, maximumFractionDigits: 0) } pies)
    *[no] {""}
 }
+answer-mix-face = En la cara ahora, { NUMBER($ft, maximumFractionDigits: 0) } pies: { $shares }.
 answer-checks = { CAP($pile) }: { HAS($last) ->
     [yes] última revisión { $last }
    *[no] sin revisar todavía
@@ -117,7 +160,10 @@ answer-checks = { CAP($pile) }: { HAS($last) ->
     [yes] , la próxima { $next }
    *[no] {""}
 }.
-answer-loss = { CAP($pile) }: como { NUMBER($pct, maximumFractionDigits: 0) } % perdido{ HAS($lb) ->
+answer-loss = { CAP($pile) }: como { NUMBER($pct, maximumFractionDigits: 0) } % perdido{ HAS($low) ->
+    [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) })
+   *[no] {""}
+}{ HAS($lb) ->
     [yes] , { ABOUT($lb) } de materia seca
    *[no] {""}
 }.

@@ -1,6 +1,7 @@
 # Questions, the words on their buttons, and the short lines that close a matter.
 
 ask-pile = { CAP($what) }: which pile?
+ask-onto = { CAP($what) }: onto which pile?
 ask-crop = { HAS($pile) ->
     [yes] What feed went on { $pile }?
    *[no] What feed is it?
@@ -141,10 +142,11 @@ choice-as-said = { $value }, as said
 choice-never-mind = Never mind
 choice-more-of = { $n } more
 choice-in-all = { $n } in all
+choice-all = All of them
 choice-good = All good
 choice-trouble = Trouble
-choice-feed = To feed
-choice-add = To put more on
+choice-why-feed = To feed
+choice-why-add = To put more on
 
 undone = Took back: { $what }.
 nothing-to-undo = Nothing left to take back.

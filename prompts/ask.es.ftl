@@ -1,6 +1,7 @@
 # Preguntas, las palabras de sus botones y las líneas cortas que cierran un asunto.
 
 ask-pile = { CAP($what) }: ¿en qué pila?
+ask-onto = { CAP($what) }: ¿a qué pila?
 ask-crop = { HAS($pile) ->
     [yes] ¿Qué se echó en { $pile }?
    *[no] ¿Qué alimento es?
@@ -141,10 +142,11 @@ choice-as-said = { $value }, así es
 choice-never-mind = No importa
 choice-more-of = { $n } más
 choice-in-all = { $n } en total
+choice-all = Todas
 choice-good = Todo bien
 choice-trouble = Hay problema
-choice-feed = Para dar de comer
-choice-add = Para echarle más
+choice-why-feed = Para dar de comer
+choice-why-add = Para echarle más
 
 undone = Se quitó: { $what }.
 nothing-to-undo = Ya no hay nada que quitar.

@@ -199,9 +199,18 @@ did-spoil = pitched { $amount }{ HAS($pile) ->
    *[no] {""}
 }
 did-shift = pushed { HAS($amount) ->
-    [yes] { $amount } of { $pile }
-   *[no] feed from { $pile }
-} onto { $toPile }
+    [yes] { $amount }{ HAS($pile) ->
+        [yes] {" "}of { $pile }
+       *[no] {""}
+    }
+   *[no] feed{ HAS($pile) ->
+        [yes] {" "}from { $pile }
+       *[no] {""}
+    }
+}{ HAS($toPile) ->
+    [yes] {" "}onto { $toPile }
+   *[no] {""}
+}
 did-empty = { HAS($pile) ->
     [yes] { $pile } is empty
    *[no] a pile is empty

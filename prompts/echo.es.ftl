@@ -219,9 +219,15 @@ did-shift = { HAS($single) ->
     [yes] se pasó
    *[no] se pasaron
 } { HAS($amount) ->
-    [yes] { $amount } de { $pile }
-   *[no] restos de { $pile }
-} a { $toPile }
+    [yes] { $amount }
+   *[no] restos
+}{ HAS($pile) ->
+    [yes] {" "}de { $pile }
+   *[no] {""}
+}{ HAS($toPile) ->
+    [yes] {" "}a { $toPile }
+   *[no] {""}
+}
 did-empty = { HAS($pile) ->
     [yes] { $pile } se acabó
    *[no] una pila se acabó

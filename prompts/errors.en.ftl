@@ -30,3 +30,14 @@ clock-backwards = The time "at" is earlier than on the line before{ HAS($last) -
     [yes] {" "}({ $last })
    *[no] {""}
 }. Within a farm it never goes back.
+store-full = The disk is full{ HAS($folder) ->
+    [yes] {" "}at { $folder }
+   *[no] {""}
+}. Make room; what was written before is safe.
+store-trouble = The book cannot be written{ HAS($why) ->
+    [yes] {" "}({ $why })
+   *[no] {""}
+}. What was written before is safe.
+entry-unreadable = Entry { $n } of { $farm } cannot be read ({ $why }). Put back the last copy, or update; nothing was changed.
+entry-refused = Entry { $n } of { $farm } is not whole ({ $why }) and was not written.
+entry-order = Entry { $n } of { $farm } is out of order, { $wanted } comes next; it was not written.

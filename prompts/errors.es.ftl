@@ -30,3 +30,14 @@ clock-backwards = La hora "at" es anterior a la de la línea pasada{ HAS($last) 
     [yes] {" "}({ $last })
    *[no] {""}
 }. Dentro de un rancho nunca regresa.
+store-full = El disco está lleno{ HAS($folder) ->
+    [yes] {" "}en { $folder }
+   *[no] {""}
+}. Hay que hacer lugar; lo escrito antes está a salvo.
+store-trouble = No se puede escribir en el libro{ HAS($why) ->
+    [yes] {" "}({ $why })
+   *[no] {""}
+}. Lo escrito antes está a salvo.
+entry-unreadable = El renglón { $n } de { $farm } no se puede leer ({ $why }). Hay que poner la última copia, o actualizar; no cambió nada.
+entry-refused = El renglón { $n } de { $farm } no está completo ({ $why }) y no se escribió.
+entry-order = El renglón { $n } de { $farm } viene fuera de orden, sigue el { $wanted }; no se escribió.

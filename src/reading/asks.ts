@@ -9,6 +9,9 @@ const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
+  const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+  if (/^(?:(?:and|so|ok|okay|hey|uh|um|y|oye) )*(?:what if|y si) /.test(`${text} `)) return true
+  if ((speaksOf('qt:face', text) || speaksOf('qt:density', text)) && /\b(enough|enuf|bastante|suficiente)\b/.test(text) && !items.some(i => i.num !== undefined || has(i, 'find:good'))) return true
   const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break
@@ -42,6 +45,7 @@ const VERB_TYPES: [string, FrameName][] = [
 const RULES: [string, (x: Seen) => boolean][] = [
   ['help', x => x.s('q:help')],
   ['why', x => x.s('q:why') && !x.c('crop') && !x.c('mat')],
+  ['checks', x => (x.s('q:when') || x.s('q:howlong')) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
   ['who', x => x.s('q:who') && (VERB_TYPES.some(([s]) => x.s(s)) || /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(x.text))],
   ['checks', x => (x.s('q:when') || x.s('q:yesno') || x.s('q:who') || x.s('q:howlong') || /\b(last|ultima|due|toca)\b/.test(x.text)) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
   ['history', x => x.s('q:happened')],

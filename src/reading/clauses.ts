@@ -32,8 +32,8 @@ export const FRAMES: Rule[] = [
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
   { name: 'face', frame: face, needs: ['thing:face', 'thing:left'] },
   { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
-  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load'], ghost: 'v:put' },
-  { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take'], ghost: 'v:feed' },
+  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket'], ghost: 'v:put' },
+  { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take', 'batch', 'off'], ghost: 'v:feed' },
   { name: 'open', frame: open, needs: ['v:open', 'b:open'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
@@ -82,6 +82,7 @@ export interface Segment {
   act?: Act
   several?: Record<string, unknown>[]
   order?: boolean
+  morePiles?: string[]
 }
 
 const GHOST = (sense: string): Item => ({ from: -1, to: -1, senses: [sense], text: '', tokens: [], ghost: true })
@@ -101,6 +102,8 @@ const best = (items: Item[], from: number, to: number, before: FrameName | undef
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
+      // an amount on two piles is a question, not two amounts
+      if (found.morePiles && !['patch', 'check', 'damage', 'cover', 'open', 'empty'].includes(rule.name)) continue
       let date: Item | undefined
       for (let d = pool.find(i => i.date !== undefined); d >= 0; d = pool.find(i => i.date !== undefined)) {
         const i = pool.take(d)!
@@ -112,7 +115,7 @@ const best = (items: Item[], from: number, to: number, before: FrameName | undef
       if (total > score) {
         score = total
         seg = {
-          from, to, several: found.several, order: found.order,
+          from, to, several: found.several, order: found.order, morePiles: found.morePiles,
           act: {
             frame: rule.name, mood: 'fact', slots: found.slots, date: date?.date, vague: found.vague, strange: found.strange, slip: found.slip, total: found.total, more: found.more,
             used: s.used, left: s.left, leftWords: s.words, leftNumbers: s.numbers, full: found.full,

@@ -1,67 +1,12 @@
 import { parse as chronoParse } from 'chrono-node/en'
-import { addDays, addMonths, type Day, dayOf, daysBetween, isDay, weekday } from '../units/calendar.ts'
-import { EN_AHEAD, EN_BETWEEN, EN_JOINS, EN_NUMBER, EN_PART_PHRASES, EN_PARTS, EN_PHRASES, EN_RULES, EN_SINCE, EN_UNTIL } from './en/dates.ts'
-import { ES_AHEAD, ES_BETWEEN, ES_JOINS, ES_NUMBER, ES_PART_PHRASES, ES_PARTS, ES_PHRASES, ES_RULES, ES_SINCE, ES_UNTIL } from './es/dates.ts'
+import { addDays, type Day, dayOf } from '../units/calendar.ts'
+import { dayAt, partPhrase, view, type Words } from './days.ts'
+import { EN_BETWEEN, EN_JOINS, EN_PARTS, EN_SINCE, EN_UNTIL } from './en/dates.ts'
+import { ES_BETWEEN, ES_JOINS, ES_PARTS, ES_SINCE, ES_UNTIL } from './es/dates.ts'
 import type { DateItem } from './item.ts'
-import { LEXICON } from './lexicon.ts'
 import { type Clock, settle, takesTimes, timeAt } from './times.ts'
 import type { Token } from './token.ts'
-
-export type Part = NonNullable<DateItem['part']>
-export type Unit = 'minute' | 'hour' | 'day' | 'night' | 'week' | 'month' | 'year'
-type Which = 'last' | 'this' | 'next' | 'coming'
-type Feast = 'thanksgiving' | 'labor day' | 'memorial day' | 'easter' | 'good friday' | 'mothers day' | 'fathers day'
-
-/** What the words of a date mean, before it is known which day is today. Months 1 to 12, weekdays 0 Sunday to 6. */
-export type Said =
-  /** `n` days on; `own`: by the writer's own day, which lasts until three in the morning. */
-  | { as: 'day'; n: number; own?: boolean }
-  /** `week`: of the calendar week so many on; `weeks`: that much earlier or later. */
-  | { as: 'weekday'; wd: number; which?: Which; week?: number; weeks?: number }
-  /** Day 0 is the month's last. `months`: of the month so many on. */
-  | { as: 'date'; day: number; month?: number; year?: number; months?: number }
-  /** Some days of a month, from `a` to `b` (0 the last), `at` where one day must stand for them. */
-  | { as: 'piece'; month?: number; year?: number; months?: number; a: number; b: number; at?: number; which?: Which }
-  | { as: 'season'; month: number; which?: Which }
-  | { as: 'shift'; n: number; unit: Unit; base?: Said; loose?: boolean }
-  | { as: 'period'; unit: 'week' | 'weekend' | 'month' | 'year'; n: number }
-  /** The last (or next) `n` units, today among them. */
-  | { as: 'run'; n: number; unit: Unit; ahead?: boolean }
-  | { as: 'feast'; name: Feast }
-
-/** A date found over tokens up to `to`; `until` where it is the first of a range. */
-export interface Found {
-  to: number
-  said: Said
-  until?: Said
-  part?: Part
-}
-export type Rule = (s: Words, i: number) => Found | undefined
-
-/** A message as the rules of a language see it. */
-export interface Words {
-  tokens: readonly Token[]
-  /** Norms; empty for what is claimed already. */
-  w: readonly string[]
-  /** Norms of everything, for looking at what stands around. */
-  all: readonly string[]
-  /** Something in the message looks ahead: a bare hour is the next one. */
-  ahead: boolean
-  claimed: (i: number) => boolean
-  /** The whole number at an unclaimed token. */
-  number: (i: number) => number | undefined
-  /** True at the end of a clause. */
-  ends: (i: number) => boolean
-  /** True where a word of measure stands: loads, ft, %. */
-  measure: (i: number) => boolean
-  /** True where a thing that is counted stands: cows, tires. */
-  noun: (i: number) => boolean
-  /** True where nothing but marks stands outside. */
-  alone: (from: number, to: number) => boolean
-  day: Rule
-  /** True where a time of day starts. */
-  clock: (i: number) => boolean
-}
+import { earlier, later, type Part, resolve, type Said, type When } from './when.ts'
 
 /** A date with what the reader may need beyond the shared shape. */
 export interface FoundDate extends DateItem {
@@ -69,106 +14,236 @@ export interface FoundDate extends DateItem {
   ahead?: true
 }
 
-const phrases = <T>(rows: [string, ...T[]][]) => {
-  const byFirst = new Map<string, { words: string[]; what: T[] }[]>()
-  for (const [list, ...what] of rows) {
-    for (const raw of list.split(', ')) {
-      const words = raw.split(' ')
-      const at = byFirst.get(words[0]!)
-      if (at) at.push({ words, what })
-      else byFirst.set(words[0]!, [{ words, what }])
-    }
-  }
-  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
-  return (s: Words, i: number) => byFirst.get(s.w[i]!)?.find(p => p.words.every((word, k) => s.w[i + k] === word))
-}
-const dayPhrase = phrases<Said | Part | undefined>([...EN_PHRASES, ...ES_PHRASES])
-const partPhrase = phrases<Part>([...EN_PART_PHRASES, ...ES_PART_PHRASES])
-
-// the trade's own words, so that "may 6 loads" and "a las 6 vacas" stay what they are wherever a unit is added
-const MEASURES = new Set(['x', '%', '#', '*'])
-const NOUNS = new Set<string>()
-for (const [first, list] of LEXICON.byFirst) {
-  for (const p of list) {
-    if (p.words.length > 1) continue
-    const senses = [...p.en, ...p.es]
-    if (senses.some(x => x.startsWith('unit:') && !/:(day|hour|month)$/.test(x)) && !/^(in|f|t|below|dump|ac|cut)$/.test(first)) MEASURES.add(first)
-    if (senses.some(x => /^(animal|mat|item|group|unit):/.test(x))) NOUNS.add(first)
-  }
-}
-const END = new Set(['.', ',', ';', '!', '?', ':', ')', '(', '<link>'])
 const STOP = new Set(['.', ';', '!', '?'])
 const JOINS = new Set([...EN_JOINS, ...ES_JOINS])
-const NUMERIC_AFTER = new Set('on since by until til till before after from dated for thru through and el desde hasta para dia al del last this'.split(' '))
-const NUMERIC_BEFORE = new Set('we i he she they it put fed at we had got hail to and - y le les se hubo cayo tapamos echamos dimos pusimos for in on'.split(' '))
-const NUMERIC_NOT = new Set('is was are at about ratio mix of ran esta es de load'.split(' '))
 
-/** "2026-09-12", "9/12", "9/12/26", "on 9-12": the month first, as in the States; 28/5 can only be the 28th. */
-const numericDay: Rule = (s, i) => {
-  const t = s.tokens[i]!
-  if (isDay(t.text)) return { to: i + 1, said: { as: 'date', year: Number(t.text.slice(0, 4)), month: Number(t.text.slice(5, 7)), day: Number(t.text.slice(8)) } }
-  const before = s.all[i - 1] ?? ''
-  let to = i + 1
-  let text = t.text
-  if (!text.includes('/')) {
-    const glued = s.w[i + 1] === '-' && t.to === s.tokens[i + 1]!.from && s.number(i + 2) !== undefined && s.tokens[i + 1]!.to === s.tokens[i + 2]!.from
-    if (!glued || (before !== 'on' && before !== 'el')) return undefined
-    text = `${text}/${s.tokens[i + 2]!.text}`
-    to = i + 3
-  }
-  const m = /^(\d{1,2})\/(\d{1,2})(?:\/(\d{2}|\d{4}))?$/.exec(text)
-  if (!m || s.measure(to) || s.number(i - 1) !== undefined) return undefined
-  const [a, b] = [Number(m[1]), Number(m[2])]
-  const [month, day] = a > 12 && b <= 12 ? [b, a] : [a, b]
-  const year = m[3] ? Number(m[3]) + (m[3].length === 2 ? 2000 : 0) : undefined
-  if (month < 1 || day < 1 || !isDay(dayOf(year ?? 2024, month, day))) return undefined
-  const found: Found = { to, said: { as: 'date', month, day, year } }
-  if (year !== undefined || day > 16) return found
-  // 7/8 and 3/4 may be fractions, 12/10 a mix: only where a date would stand
-  const open = s.ends(to) || to >= s.tokens.length || NUMERIC_BEFORE.has(s.all[to]!) || s.clock(to)
-  if (/^(full|empty|mix|mixes|ratio|split|blend|of|mile|cup|way|done|gone|left|size|llena|lleno)$/.test(s.all[to] ?? '')) return undefined
-  if (NUMERIC_AFTER.has(before) && (before !== 'for' || open) && (before !== 'on' || open || a >= b)) return found
-  const common = a < b && [2, 3, 4, 8, 16].includes(b)
-  if (day > 12 && !common) return found
-  if (common || NUMERIC_NOT.has(before)) return undefined
-  return i === 0 || s.ends(i - 1) || s.ends(to) || to >= s.tokens.length ? found : undefined
+interface Piece {
+  from: number
+  to: number
+  said?: Said
+  until?: Said
+  since?: boolean
+  clock?: Clock
+  part?: Part
 }
 
-const longer = (a: Found | undefined, b: Found | undefined): Found | undefined => (!a || (b && b.to > a.to) ? b : a)
-
-const dayAt: Rule = (s, i) => {
-  const word = s.w[i]
-  if (!word) return undefined
-  let best: Found | undefined
-  const p = dayPhrase(s, i)
-  if (p) best = { to: i + p.words.length, said: p.what[0] as Said, part: p.what[1] as Part | undefined }
-  if (s.tokens[i]!.kind === 'number') best = longer(longer(numericDay(s, i), EN_NUMBER(s, i)), ES_NUMBER(s, i))
-  best = longer(best, EN_RULES.get(word)?.(s, i))
-  return longer(best, ES_RULES.get(word)?.(s, i))
+/** What stands in the message, from left to right: days with the part of the day behind them, times, parts. */
+const pieces = (s: Words): Piece[] => {
+  const out: Piece[] = []
+  const beside = (i: number) => {
+    const last = out.at(-1)
+    return last?.said !== undefined && !last.clock && (last.to === i || (last.to === i - 1 && JOINS.has(s.w[i - 1]!)))
+  }
+  for (let i = 0; i < s.w.length; i++) {
+    const word = s.w[i]!
+    if (word === '' || (s.tokens[i]!.kind === 'mark' && word !== '@')) continue
+    const of = (EN_PARTS.has(word) && s.w[i + 1] === 'of') || (ES_PARTS.has(word) && s.w[i + 1] === 'del')
+    const inner = of ? dayAt(s, i + 2) : undefined
+    if (inner && !inner.part) {
+      const led = /^(the|la)$/.test(s.w[i - 1] ?? '') && out.at(-1)?.to !== i ? i - 1 : i
+      out.push({ from: led, to: inner.to, said: inner.said, part: EN_PARTS.get(word) ?? ES_PARTS.get(word) })
+      i = inner.to - 1
+      continue
+    }
+    const day = dayAt(s, i)
+    let clock = timeAt(s, i)
+    if (clock?.bare) {
+      const follows = dayAt(s, clock.to) !== undefined
+      const meant = clock.loose
+        ? follows || ((beside(i) || takesTimes(s, clock.to)) && s.ends(clock.to))
+        : follows || beside(i) || takesTimes(s, clock.to)
+      if (clock.hour > 12 || !meant) clock = undefined
+    }
+    if (clock && (!day || clock.to > day.to)) {
+      out.push({ from: i, to: clock.to, clock, part: clock.part })
+      i = clock.to - 1
+      continue
+    }
+    if (!day) {
+      const p = partPhrase(s, i)
+      if (!p) continue
+      out.push({ from: i, to: i + p.words.length, part: p.what[0] })
+      i += p.words.length - 1
+      continue
+    }
+    const since = EN_SINCE.has(s.w[i - 1] ?? '') || ES_SINCE.has(s.w[i - 1] ?? '')
+    const single = !day.part && !day.until && ['day', 'weekday', 'date', 'shift', 'feast'].includes(day.said.as)
+    const weak = single ? (EN_PARTS.get(s.w[day.to] ?? '') ?? ES_PARTS.get(s.w[day.to] ?? '')) : undefined
+    const taken = weak !== undefined && weak !== 'noon'
+    out.push({
+      from: since ? i - 1 : i,
+      to: taken ? day.to + 1 : day.to,
+      said: day.said,
+      until: day.until,
+      since,
+      part: day.part ?? (taken ? weak : undefined),
+    })
+    i = out.at(-1)!.to - 1
+  }
+  return out
 }
 
-const view = (tokens: readonly Token[], taken: (i: number) => boolean): Words => {
-  const all = tokens.map(t => t.norm)
-  const w = all.map((norm, i) => (taken(i) ? '' : norm))
-  const s: Words = {
-    tokens,
-    w,
-    all,
-    ahead: all.some(x => EN_AHEAD.has(x) || ES_AHEAD.has(x)),
-    claimed: i => i >= 0 && i < w.length && w[i] === '',
-    number: i => {
-      const t = tokens[i]
-      return t?.kind === 'number' && w[i] && t.value !== undefined && Number.isInteger(t.value) && !/k$/i.test(t.text) ? t.value : undefined
-    },
-    ends: i => i >= all.length || END.has(all[i]!),
-    measure: i => MEASURES.has(all[i] ?? ''),
-    noun: i => NOUNS.has(all[i] ?? ''),
-    alone: (from, to) => tokens.every((t, k) => (k >= from && k < to) || t.kind === 'mark'),
-    day: (_, i) => dayAt(s, i),
-    clock: i => {
-      const c = timeAt(s, i)
-      return c !== undefined && !c.bare
-    },
+const joined = (s: Words, a: Piece, b: Piece): boolean => {
+  if (b.from - a.to > 2) return false
+  for (let i = a.to; i < b.from; i++) if (!JOINS.has(s.w[i]!)) return false
+  return true
+}
+
+/** "thurs 7am", "friday the 12th", "mon thru wed": neighbours that say one thing. */
+const merge = (s: Words, list: Piece[]): Piece[] => {
+  const out: Piece[] = []
+  for (const b of list) {
+    const a = out.at(-1)
+    if (a && joined(s, a, b)) {
+      const times = !(a.clock && b.clock) && (!(a.part && b.part) || a.part === b.part || !!b.clock)
+      const dated = a.said?.as === 'weekday' && !a.said.which && b.said?.as === 'date' && !a.part && !a.clock && !a.since
+      if (dated || (!(a.said && b.said) && times && !(a.until && b.since))) {
+        out[out.length - 1] = {
+          from: a.from,
+          to: b.to,
+          said: b.said ?? a.said,
+          until: b.until ?? a.until,
+          since: a.since || b.since,
+          clock: a.clock ?? b.clock,
+          part: b.part ?? a.part,
+        }
+        continue
+      }
+    }
+    const join = a && b.from === a.to + 1 ? (s.w[a.to] ?? '') : ''
+    if (a?.said && b.said && !a.until && !b.until && !b.since && join) {
+      const before = s.w[a.from - 1] ?? ''
+      const led = EN_BETWEEN.has(before) || ES_BETWEEN.has(before)
+      const both = /^(between|entre)$/.test(before) && /^(and|y)$/.test(join)
+      if (both || ((EN_UNTIL.has(join) || ES_UNTIL.has(join)) && (join !== 'a' || led))) {
+        out[out.length - 1] = {
+          from: led && out.at(-2)?.to !== a.from ? a.from - 1 : a.from,
+          to: b.to,
+          said: a.said,
+          until: b.said,
+          part: b.part,
+          clock: b.clock,
+        }
+        continue
+      }
+    }
+    out.push(b)
   }
-  return s
+  return out
+}
+
+/** Hours from which a part of the day has begun, and after which a plan for it means tomorrow. Common practice, no source. */
+const PARTS: Record<Part, [begins: number, over: number]> = {
+  morning: [3, 10],
+  noon: [11, 13],
+  afternoon: [12, 17],
+  evening: [16, 21],
+  night: [17, 24],
+}
+
+const hours = (time: string) => Number(time.slice(0, 2)) + Number(time.slice(3)) / 60
+
+const dayOfPiece = (p: Piece, now: { day: Day; hour: number }, ahead: boolean): FoundDate => {
+  const base = { from: p.from, to: p.to, ...(p.part && { part: p.part }) }
+  if (!p.said) {
+    const time = p.clock && settle(p.clock, p.part, true, now.hour, ahead)
+    const [begins, over] = time ? [hours(time), hours(time)] : PARTS[p.part!]
+    // an hour of either half of the day says nothing against today
+    const yesterday = begins > now.hour && !(p.clock && !p.clock.sure)
+    return {
+      ...base,
+      past: addDays(now.day, yesterday ? -1 : 0),
+      future: addDays(now.day, now.hour >= over ? 1 : 0),
+      explicit: false,
+      ...(time && { time }),
+    }
+  }
+  const when = resolve(p.said, now)
+  const today = p.said.as === 'day' && p.said.n === 0
+  const time = p.clock ? settle(p.clock, p.part, today, now.hour, ahead) : when.time
+  const item: FoundDate = {
+    ...base,
+    past: when.past,
+    future: when.future,
+    explicit: true,
+    ...(time && { time }),
+    ...(when.span && { span: when.span }),
+    ...(when.ahead && { ahead: true as const }),
+  }
+  if (p.until) return ranged(item, p.said, p.until, when, now)
+  if (p.since && !when.ahead) return { ...item, future: now.day, span: { from: when.span?.from ?? when.past, to: now.day } }
+  return item
+}
+
+const ranged = (item: FoundDate, first: Said, last: Said, when: When, now: { day: Day; hour: number }): FoundDate => {
+  if (when.ahead) {
+    const to = resolve(last, { day: when.future, hour: 12 }).future
+    return { ...item, span: { from: when.future, to: later(to, when.future) } }
+  }
+  // "mon to wed" said on a Monday is the week before
+  const from = first.as === 'weekday' && when.past === now.day ? addDays(now.day, -7) : when.past
+  const end = resolve(last, { day: from, hour: 12 }).future
+  const to = last.as === 'day' || last.as === 'shift' ? resolve(last, now).past : end
+  return { ...item, past: earlier(to, now.day), span: { from, to: later(to, from) } }
+}
+
+/** Leftovers a general library may know ("2 weeks and 3 days ago"): only beside "ago", and only a day it is certain of. */
+const CHRONO = new Set(['ago', 'hence'])
+const leftovers = (s: Words, used: (i: number) => boolean, now: { day: Day; hour: number }): FoundDate[] => {
+  const out: FoundDate[] = []
+  for (let i = 0; i < s.w.length; i++) {
+    if (!CHRONO.has(s.w[i]!) || used(i)) continue
+    let a = i
+    while (a > 0 && i - a < 6 && s.w[a - 1] && !used(a - 1) && !s.ends(a - 1)) a--
+    const words = s.w.slice(a, i + 1)
+    const [y, m, d] = now.day.split('-').map(Number) as [number, number, number]
+    const hit = chronoParse(words.join(' '), { instant: new Date(Date.UTC(y, m - 1, d, 12)), timezone: 0 }).at(-1)
+    if (!hit?.start.isCertain('day') || !hit.start.isCertain('month') || hit.index + hit.text.length !== words.join(' ').length) continue
+    const skipped = hit.index ? words.join(' ').slice(0, hit.index).trim().split(' ').length : 0
+    // it drops what it does not know: "two and a half weeks ago" came out as half a week
+    if (skipped && (/^(and|half|a|or)$/.test(words[skipped - 1]!) || s.number(a + skipped - 1) !== undefined)) continue
+    const day = dayOf(hit.start.get('year')!, hit.start.get('month')!, hit.start.get('day')!)
+    if (day <= now.day) out.push({ from: a + skipped, to: i + 1, past: day, future: now.day, explicit: true })
+  }
+  return out
+}
+
+/**
+ * The dates and times of a message, English and Spanish, left to right.
+ * @param taken tokens claimed by names and quantities; never used, though what stands beside a date is looked at
+ * @param now the farm's day and its hour, 0 up to 24, by the wall clock
+ * @returns token spans with `past` (as a log means it, never after today), `future` (as a plan means it, not before today but
+ * for a date said with its year), `explicit` true where a day was named; a bare time or part of the day takes the day
+ * named beside it in the sentence. Errors: none, no date is an empty list.
+ */
+export const findDates = (tokens: Token[], taken: (i: number) => boolean, now: { day: Day; hour: number }): FoundDate[] => {
+  const s = view(tokens, taken)
+  const list = merge(s, pieces(s))
+  const sentence = (i: number) => {
+    let n = 0
+    for (let k = 0; k < i; k++) if (STOP.has(s.all[k]!)) n++
+    return n
+  }
+  // a time that stands apart from its day: "hail yesterday, golf balls, around 6pm"
+  const near = new Map<number, number>()
+  for (const [k, p] of list.entries()) {
+    if (p.said) continue
+    let best = -1
+    for (const [j, q] of list.entries()) {
+      if (!q.said || q.until || (q.clock && p.clock) || (p.part && q.part && p.part !== q.part) || sentence(q.from) !== sentence(p.from))
+        continue
+      if (best < 0 || Math.abs(q.from - p.from) < Math.abs(list[best]!.from - p.from)) best = j
+    }
+    if (best < 0) continue
+    list[best]!.clock ??= p.clock
+    list[best]!.part ??= p.part
+    near.set(k, best)
+  }
+  const out = list.map(p => dayOfPiece(p, now, s.ahead))
+  for (const [k, j] of near) {
+    const { past, future, time, ahead } = out[j]!
+    out[k] = { ...out[k]!, past, future, ...(time && list[k]!.clock && { time }), ...(ahead && { ahead }) }
+  }
+  const more = leftovers(s, i => out.some(d => i >= d.from && i < d.to), now)
+  return more.length ? [...out, ...more].sort((a, b) => a.from - b.from) : out
 }

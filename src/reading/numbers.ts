@@ -27,13 +27,19 @@ const fraction = (t: Token | undefined): number | undefined => {
   if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || Number(m[2]) > 16) return undefined
   return Number(m[1]) / Number(m[2])
 }
-const half = (tokens: Token[], i: number): number => {
-  // "and a half", "& a half", "y medio", "y media", "and half"
-  const w = (k: number) => tokens[i + k]?.norm
-  if ((w(0) === 'and' || w(0) === '&' || w(0) === 'n') && (w(1) === 'a' || w(1) === 'one') && w(2) === 'half') return 3
-  if ((w(0) === 'and' || w(0) === '&' || w(0) === 'n') && w(1) === 'half') return 2
-  if (w(0) === 'y' && (w(1) === 'medio' || w(1) === 'media')) return 2
-  return 0
+/** What follows a unit and belongs to its number: "a foot and a half". */
+export const unitTail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => tail(tokens, i)
+
+/** "and a half", "and three quarters", "y medio": how many tokens, and what they add. */
+const tail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => {
+  const w = (k: number) => tokens[i + k]?.norm ?? ''
+  if (w(0) === 'y') return w(1) === 'medio' || w(1) === 'media' ? { length: 2, adds: 0.5 } : w(1) === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
+  if (w(0) !== 'and' && w(0) !== '&' && w(0) !== 'n') return undefined
+  const k = w(1) === 'a' || w(1) === 'one' ? 2 : 1
+  if (w(k) === 'half') return { length: k + 1, adds: 0.5 }
+  if (w(k) === 'quarter') return { length: k + 1, adds: 0.25 }
+  if (w(1) === 'three' && w(2) === 'quarters') return { length: 3, adds: 0.75 }
+  return undefined
 }
 
 /** A whole number in words, from token i; undefined where none starts there. */
@@ -64,7 +70,7 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
       if (group !== undefined) break
       group = h
       k++
-    } else if (w() in EN_SCALES || w() === 'mil' || w() === 'miles') {
+    } else if (w() in EN_SCALES || w() === 'mil') {
       const scale = EN_SCALES[w()] ?? 1000
       if (group === undefined && k === i && w() !== 'mil') return undefined
       if (scale === 100) {
@@ -124,12 +130,12 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
           to = rest.to
           if (tokens[to]?.norm === 'hundred' && rest.value < 10) to++
         }
-        const h = half(tokens, to)
-        if (h) return { from: i, to: to + h, value: value + scale / 2 }
+        const h = tail(tokens, to)
+        if (h) return { from: i, to: to + h.length, value: value + scale * h.adds }
         return { from: i, to, value }
       }
-      const h = half(tokens, i + 1)
-      if (h) return { from: i, to: i + 1 + h, value: t.value + 0.5 }
+      const h = tail(tokens, i + 1)
+      if (h) return { from: i, to: i + 1 + h.length, value: t.value + h.adds }
       return { from: i, to: i + 1, value: t.value }
     }
     const f = fraction(t)
@@ -144,7 +150,7 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
   }
   if (t.kind !== 'word') return undefined
   if (n === 'quarter' && (tokens[i + 1]?.norm === 'inch' || (tokens[i + 1]?.norm === 'of' && tokens[i + 2]?.norm === 'an'))) return { from: i, to: tokens[i + 1]!.norm === 'of' ? i + 3 : i + 1, value: 0.25 }
-  if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && half(tokens, i + 1)) return { from: i, to: i + 1 + half(tokens, i + 1), value: 1.5, ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }) }
+  if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && tail(tokens, i + 1)) return { from: i, to: i + 1 + tail(tokens, i + 1)!.length, value: 1 + tail(tokens, i + 1)!.adds, ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }) }
   const w = (k: number) => tokens[i + k]?.norm ?? ''
   if (n === 'half' || n === 'medio' || n === 'media') {
     if ((w(1) === 'dozen' || w(1) === 'docena')) return { from: i, to: i + 2, value: 6 }
@@ -168,8 +174,8 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
   if (q) {
     // "five dozen"
     if (tokens[q.to] && (tokens[q.to]!.norm === 'dozen' || tokens[q.to]!.norm === 'docenas')) return { from: i, to: q.to + 1, value: q.value * 12 }
-    const h = half(tokens, q.to)
-    if (h) return { from: i, to: q.to + h, value: q.value + (q.value >= 1000 ? 500 : 0.5) }
+    const h = tail(tokens, q.to)
+    if (h) return { from: i, to: q.to + h.length, value: q.value + (q.value >= 1000 ? 1000 : 1) * h.adds }
     const f = fraction(tokens[q.to])
     if (f !== undefined) return { from: i, to: q.to + 1, value: q.value + f }
     if (w(q.to - i) === 'a' && w(q.to - i + 1) === 'half') return { from: i, to: q.to + 2, value: q.value + 0.5 }

@@ -131,6 +131,32 @@ const lend = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+const MERGES = new Set(['size', 'pack', 'ration', 'feed', 'weather', 'damage'])
+
+/** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
+const merge = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = 1; k < acts.length; k++) {
+    const a = acts[k - 1]!.act
+    const b = acts[k]!.act
+    if (acts[k - 1]!.sentence !== acts[k]!.sentence || a.mood !== b.mood) continue
+    const sized = a.frame === 'pile' && b.frame === 'size'
+    if (!sized && (a.frame !== b.frame || !MERGES.has(a.frame))) continue
+    if (a.date && b.date && a.date.past !== b.date.past) continue
+    const { pile, ...rest } = b.slots
+    if (!sized && pile !== undefined && a.slots.pile !== undefined && pile !== a.slots.pile) continue
+    if (a.frame === 'damage' && (b.slots.cause !== 'unknown' || (a.slots.what !== undefined && b.slots.what !== a.slots.what) || a.slots.count !== undefined)) continue
+    if (a.frame === 'damage') delete rest.cause
+    const clash = Object.entries(rest).some(([s, v]) => v !== undefined && a.slots[s] !== undefined && a.slots[s] !== v)
+    if (clash || b.vague || b.strange) continue
+    Object.assign(a.slots, rest, pile !== undefined && !sized && a.slots.pile === undefined ? { pile } : {})
+    a.used += b.used
+    a.left += b.left
+    a.leftNumbers += b.leftNumbers
+    acts.splice(k, 1)
+    k--
+  }
+}
+
 /** Frames whose pile is likely one and the same in one breath. */
 const PLACED: Record<string, number> = { load: 1, pack: 1, feed: 2, face: 2, spoil: 2, empty: 2, damage: 3, patch: 3, check: 3, cover: 4, size: 4, open: 5, shift: 6 }
 
@@ -187,9 +213,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       unread += seg.act.left
       if (seg.several) for (const one of seg.several) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, ...one } }, sentence: n })
       else found.push({ act: seg.act, sentence: n })
+      for (const pile of seg.morePiles ?? []) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, pile } }, sentence: n })
     }
   }
   lend(found)
+  merge(found)
   const acts = distribute(found.map(f => f.act), items)
   for (const a of acts) trace.push(`${a.frame} (${a.mood}) ${JSON.stringify(a.slots)}${a.date ? ` on ${a.date.past}` : ''}${a.left ? ` left over: ${a.leftWords.join(', ')}` : ''}`)
   const fix = fixOf(items)

@@ -1,7 +1,7 @@
 import type { DateItem, Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
-import { type NumberItem, numberAt } from './numbers.ts'
+import { type NumberItem, numberAt, unitTail } from './numbers.ts'
 import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
 
@@ -44,7 +44,7 @@ const isUnit = (tokens: Token[], i: number): Phrase | undefined => {
     const mended = mendWord(LEXICON, tokens[i]!.norm)
     if (mended) p = phraseAt(tokens, i, mended)
   }
-  return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear') ? p : undefined
+  return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape') ? p : undefined
 }
 
 const make = (tokens: Token[], from: number, to: number, senses: string[], more: Partial<Item> = {}): Item => ({
@@ -121,10 +121,8 @@ const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
     if (unit) {
       const to = at + p.words.length
       // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
-      const h = (unit === 'in' || unit === 'lb') && tokens[to]?.norm === 'and' && tokens[to + 1]?.norm === 'a' && (tokens[to + 2]?.norm === 'half' || tokens[to + 2]?.norm === 'quarter') ? (tokens[to + 2]!.norm === 'half' ? 0.5 : 0.25) : 0
-      if (h) return make(tokens, n.from, to + 3, ['num'], { num: n.value + h, unit })
-      const y = (tokens[to]?.norm === 'y' && (tokens[to + 1]?.norm === 'media' || tokens[to + 1]?.norm === 'medio')) ? 0.5 : 0
-      if (y) return make(tokens, n.from, to + 2, ['num'], { num: n.value + y, unit })
+      const h = unitTail(tokens, to)
+      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
       return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
     }
   }
@@ -183,11 +181,16 @@ export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: numbe
       const w = tokens[i]!.norm
       const article = w === 'a' || w === 'an' || w === 'un' || w === 'una' || w === 'one' || w === 'uno' || w === 'once'
       const p = tokens[q.to] ? phraseAt(tokens, q.to) : undefined
-      const whats = p && [...p.en, ...p.es].some(s => s === 'what:hole' || s === 'what:tear')
+      const whats = p && [...p.en, ...p.es].some(s => s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape' || (s.startsWith('mat:') && /^(bought|have|got|counted|used|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')))
       if (w === 'one' || w === 'uno' || w === 'once') {
         if (bare && !whats && w !== 'once' && n > 1) continue
         if (w === 'once' && bare && lang === 'en') continue
-      } else if (article ? bare || (!['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? '') ) : !(whats || (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? '')))) continue
+      } else {
+        const fits = article
+          ? (bare && whats === true && (w === 'un' || w === 'una')) || (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))
+          : whats === true || (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
+        if (!fits) continue
+      }
       // "to load corn", "for loads of work": a homophone wants a plural or an amount behind it
       if (!article && !whats && !/s$/.test(tokens[item.to - 1]!.norm)) continue
     }
@@ -224,6 +227,12 @@ export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: numbe
     if (d) {
       items.push(make(tokens, d.from, d.to, ['date'], { date: d }))
       i = d.to
+      continue
+    }
+    const slash = t.norm === '/' ? phraseAt(tokens, i) : undefined
+    if (slash) {
+      items.push(make(tokens, i, i + slash.words.length, sensesOf(slash, lang)))
+      i += slash.words.length
       continue
     }
     if (t.kind === 'mark') {

@@ -1,8 +1,14 @@
 import { distance } from 'fastest-levenshtein'
 import type { Lexicon } from './lexicon.ts'
 
-/** The consonants of a word: "pushd", "milkng", "chkd" keep them all. */
-const skeleton = (w: string): string => w[0] + w.slice(1).replace(/[aeiou]/g, '')
+/** The consonants of a word, doubled ones once: "pushd", "ripd", "chkd" keep them all. */
+const skeleton = (w: string): string => w[0] + w.slice(1).replace(/[aeiou]/g, '').replace(/(.)\1+/g, '$1')
+
+const sensesOf = (lexicon: Lexicon, w: string): string[] => lexicon.byFirst.get(w)?.filter(p => p.words.length === 1).flatMap(p => [...p.en, ...p.es]) ?? []
+const meansSame = (lexicon: Lexicon, a: string, b: string): boolean => {
+  const x = sensesOf(lexicon, a)
+  return sensesOf(lexicon, b).some(s => s !== 'filler' && x.includes(s))
+}
 
 const caches = new WeakMap<Lexicon, { memo: Map<string, string | null>; skeletons: Map<string, string | null> }>()
 
@@ -17,7 +23,10 @@ export const mendWord = (lexicon: Lexicon, word: string): string | undefined => 
     const skeletons = new Map<string, string | null>()
     for (const s of lexicon.singles) {
       const k = skeleton(s)
-      if (k.length >= 4) skeletons.set(k, skeletons.has(k) ? null : s)
+      if (k.length < 3) continue
+      const other = skeletons.get(k)
+      // two words of one meaning are no doubt; two meanings are
+      skeletons.set(k, other === undefined ? s : other !== null && meansSame(lexicon, other, s) ? other : null)
     }
     c = { memo: new Map(), skeletons }
     caches.set(lexicon, c)

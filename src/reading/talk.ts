@@ -160,7 +160,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   }
   let strength = 0
   if (no === 0) strength += 1
-  if (make >= 0 && make <= 2) strength += 1
+  if (make >= 0 && make <= 2) strength += /^(make|change|cambia|cambialo|corrige|ponle)/.test(content[make]!.tokens[0]!.norm) ? 2 : 1
   if (Object.keys(wrong).length) strength += 1
   const unknown = items.filter(i => !i.senses.length).length
   if (unknown > 2) strength -= 1

@@ -1,8 +1,9 @@
-import type { Part, Words } from './dates.ts'
+import type { Words } from './days.ts'
 import { EN_CLOCKED, EN_PARTS } from './en/dates.ts'
 import { EN_UNITS } from './en/numbers.ts'
 import { ES_HOUR_PARTS } from './es/dates.ts'
 import { ES_UNITS } from './es/numbers.ts'
+import type { Part } from './when.ts'
 
 /** A time of day as said over tokens up to `to`. `sure` where morning or afternoon was said or the 24-hour clock used. */
 export interface Clock {
@@ -14,9 +15,15 @@ export interface Clock {
   part?: Part
   /** Only a number behind "at" or "by": a time only beside a day or a word that goes with times. */
   bare?: boolean
+  /** The number stands behind "around": it may count something. */
+  loose?: boolean
 }
 
-const HOURS: ReadonlyMap<string, number> = new Map(Object.entries({ ...EN_UNITS, ...ES_UNITS, una: 1 }).filter(([w, n]) => n >= 1 && n <= 12 && w !== 'once' && w !== 'fore' && w !== 'tree'))
+const HOURS: ReadonlyMap<string, number> = new Map(
+  Object.entries({ ...EN_UNITS, ...ES_UNITS, una: 1 }).filter(
+    ([w, n]) => n >= 1 && n <= 12 && w !== 'once' && w !== 'fore' && w !== 'tree',
+  ),
+)
 const WHOLE: ReadonlyMap<string, [hour: number, part?: Part]> = new Map<string, [number, Part?]>([
   ['noon', [12, 'noon']],
   ['noontime', [12, 'noon']],
@@ -55,7 +62,9 @@ const hourAt = (s: Words, i: number, led: boolean): Clock | undefined => {
       const hrs = /^(hrs|hours|horas|h)$/.test(s.w[k] ?? '')
       hour = Number(text.slice(0, 2))
       minute = Number(text.slice(2))
-      return (text[0] === '0' || hrs) && hour < 24 && minute < 60 && !s.measure(k) ? { to: hrs ? k + 1 : k, hour, minute, sure: true } : undefined
+      return (text[0] === '0' || hrs) && hour < 24 && minute < 60 && !s.measure(k)
+        ? { to: hrs ? k + 1 : k, hour, minute, sure: true }
+        : undefined
     }
     const m = CLOCK.exec(word)
     if (!m) return undefined
@@ -97,7 +106,8 @@ const tail = (s: Words, i: number, hour: number, minute: number): Clock | undefi
   const w = s.w[k]
   const m = s.w[k + 1] === 'm' || s.w[k + 1] === '.'
   if (w === 'am' || w === 'pm') return half(hour, minute, w === 'pm', k + 1)
-  if ((w === 'a' || w === 'p') && m && (s.w[k + 1] === 'm' || s.w[k + 2] === 'm')) return half(hour, minute, w === 'p', s.w[k + 1] === 'm' ? k + 2 : k + 3)
+  if ((w === 'a' || w === 'p') && m && (s.w[k + 1] === 'm' || s.w[k + 2] === 'm'))
+    return half(hour, minute, w === 'p', s.w[k + 1] === 'm' ? k + 2 : k + 3)
   let part: Part | undefined
   let to = k
   if ((w === 'in' || w === 'at') && s.w[k + 1] === 'the') {
@@ -113,7 +123,14 @@ const tail = (s: Words, i: number, hour: number, minute: number): Clock | undefi
     part = s.w[k + 1] === 'dia' ? 'morning' : 'noon'
     to = k + 2
   }
-  if (part && hour >= 1) return { to, hour: byPart(hour === 12 && w === 'del' ? 12 : hour, part) || (part === 'morning' && w === 'del' ? 12 : 0), minute, sure: true, part }
+  if (part && hour >= 1)
+    return {
+      to,
+      hour: byPart(hour === 12 && w === 'del' ? 12 : hour, part) || (part === 'morning' && w === 'del' ? 12 : 0),
+      minute,
+      sure: true,
+      part,
+    }
   return clock ? { to: k, hour, minute, sure: false } : undefined
 }
 
@@ -122,10 +139,13 @@ const pastHour = (s: Words, i: number): Clock | undefined => {
   const k = s.w[i] === 'a' ? i + 1 : i
   const minutes = s.w[k] === 'half' ? 30 : s.w[k] === 'quarter' ? 15 : 0
   const join = s.w[k + 1]
-  if (!minutes || !(join === 'past' || join === 'after' || (minutes === 15 && (join === 'to' || join === 'til' || join === 'till')))) return undefined
+  if (!minutes || !(join === 'past' || join === 'after' || (minutes === 15 && (join === 'to' || join === 'til' || join === 'till'))))
+    return undefined
   const at = hourAt(s, k + 2, true)
   if (!at || at.minute) return undefined
-  return join === 'past' || join === 'after' ? { ...at, minute: minutes, bare: undefined } : { ...at, hour: (at.hour + 23) % 24, minute: 60 - minutes, bare: undefined }
+  return join === 'past' || join === 'after'
+    ? { ...at, minute: minutes, bare: undefined }
+    : { ...at, hour: (at.hour + 23) % 24, minute: 60 - minutes, bare: undefined }
 }
 
 /** The time of day that starts at token `i`. */
@@ -133,18 +153,28 @@ export const timeAt = (s: Words, i: number): Clock | undefined => {
   const word = s.w[i]
   if (!word) return undefined
   const whole = WHOLE.get(word)
-  if (whole) return /^(good|buenas)$/.test(s.all[i - 1] ?? '') ? undefined : { to: i + 1, hour: whole[0], minute: 0, sure: true, part: whole[1] }
+  if (whole)
+    return /^(good|buenas)$/.test(s.all[i - 1] ?? '') ? undefined : { to: i + 1, hour: whole[0], minute: 0, sure: true, part: whole[1] }
   if (s.tokens[i]!.kind === 'number' || HOURS.has(word)) return hourAt(s, i, false)
   if (word === 'half' || word === 'quarter') return pastHour(s, i)
-  if (word === 'medio' && s.w[i + 1] === 'dia') return s.all[i - 1] === 'al' || s.all[i - 1] === 'a' ? { to: i + 2, hour: 12, minute: 0, sure: true, part: 'noon' } : undefined
+  if (word === 'medio' && s.w[i + 1] === 'dia')
+    return s.all[i - 1] === 'al' || s.all[i - 1] === 'a' ? { to: i + 2, hour: 12, minute: 0, sure: true, part: 'noon' } : undefined
   if (word === 'media' && s.w[i + 1] === 'noche') return s.all[i - 1] === 'a' ? { to: i + 2, hour: 0, minute: 0, sure: true } : undefined
   if (word === 'at' || word === '@' || word === 'by' || word === 'til' || word === 'till' || word === 'until') {
     const k = /^(about|around|exactly|like|noon)$/.test(s.w[i + 1] ?? '') && s.w[i + 1] !== 'noon' ? i + 2 : i + 1
     const at = whole1(s, k) ?? pastHour(s, k) ?? hourAt(s, k, true)
     return at
   }
+  if (word === 'around' || word === 'about' || word === 'bout') {
+    const at = hourAt(s, i + 1, true)
+    return at?.bare ? { ...at, loose: true } : at
+  }
   // "al mediodia", "a las 6 y media de la tarde", "a eso de las 6", "alas 6"
-  if (word === 'al') return whole1(s, i + 1) ?? (s.w[i + 1] === 'medio' && s.w[i + 2] === 'dia' ? { to: i + 3, hour: 12, minute: 0, sure: true, part: 'noon' } : undefined)
+  if (word === 'al')
+    return (
+      whole1(s, i + 1) ??
+      (s.w[i + 1] === 'medio' && s.w[i + 2] === 'dia' ? { to: i + 3, hour: 12, minute: 0, sure: true, part: 'noon' } : undefined)
+    )
   let k = -1
   if (word === 'alas') k = i + 1
   else if (word === 'a') {
@@ -169,7 +199,8 @@ const whole1 = (s: Words, i: number): Clock | undefined => {
 }
 
 /** True where a bare "at 6" can be a time: the message reminds, or tells of what begins, breaks or falls at an hour. */
-export const takesTimes = (s: Words, to: number): boolean => s.ahead || ((s.ends(to) || /^(and|so|but|then|on|to|for|y)$/.test(s.all[to] ?? '')) && s.all.some(w => EN_CLOCKED.has(w)))
+export const takesTimes = (s: Words, to: number): boolean =>
+  s.ahead || ((s.ends(to) || /^(and|so|but|then|on|to|for|y)$/.test(s.all[to] ?? '')) && s.all.some(w => EN_CLOCKED.has(w)))
 
 const two = (n: number) => String(n).padStart(2, '0')
 

@@ -2,7 +2,7 @@ import type { About, Answer } from '../book/asks.ts'
 import type { Event } from '../book/events.ts'
 import type { Datum, Message } from '../book/questions.ts'
 import { either } from './ask.ts'
-import { amountOf, joined, m, phrase, things } from './phrases.ts'
+import { amountOf, cropWord, joined, m, phrase, things } from './phrases.ts'
 
 type Slots = Record<string, unknown>
 type Lines = (Message | undefined)[]
@@ -26,26 +26,83 @@ const left = (s: Slots): Lines => [
   given(num(s, 'lbAsFed'), lb => m('answer-left-stock', { lb, perDay: num(s, 'lbDayAsFed') })),
 ]
 
+/** What the question changed against the book: "130 head". */
+const whatIf = (s: Slots): Message | undefined => {
+  const w = (s.whatIf ?? {}) as Slots
+  const add = num(w, 'addLb')
+  const later = num(w, 'delayDays')
+  const parts = [
+    given(num(w, 'head'), head => m('with-head', { head })),
+    given(num(w, 'lbPerDay'), lb => m('with-day', { lb })),
+    given(add, lb => m(lb < 0 ? 'with-less' : 'with-more', { lb: Math.abs(lb) })),
+    given(later, days => m(days < 0 ? 'with-sooner' : 'with-later', { days: Math.abs(days) })),
+  ]
+  return parts.some(Boolean) ? joined(parts, 'comma') : undefined
+}
+
+/** What would close the gap, any one of it. */
+const gap = (s: Slots): Message | undefined => {
+  const g = (s.gap ?? {}) as Slots
+  const ways = [
+    given(num(g, 'lbDayAsFed'), lb => m('answer-gap-day', { lb })),
+    given(num(g, 'head'), head => m('answer-gap-head', { head })),
+    given(num(g, 'lbAsFed'), lb => m('answer-gap-add', { lb })),
+  ]
+  return ways.some(Boolean) ? m('answer-gap', { ways: joined(ways, 'or') }) : undefined
+}
+
 const reach = (s: Slots): Lines => {
   const spare = num(s, 'spareLbDry') ?? 0
+  const days = num(s, 'spareDays')
   return [
     m(spare < 0 ? 'answer-reach-no' : 'answer-reach-yes', {
+      with: whatIf(s),
       until: text(s, 'until') ?? '',
+      days: days === undefined ? undefined : Math.abs(days),
       spare: Math.abs(spare),
-      ranOutOn: spare < 0 ? text(s, 'ranOutOn') : undefined,
+      ...(spare < 0 && { ranOutOn: text(s, 'ranOutOn') }),
     }),
+    gap(s),
   ]
 }
 
+const cropOf = (s: Slots): Message | string => cropWord(text(s, 'crop'), num(s, 'cut')) ?? ''
+const sharesOf = (list: Slots[]): Message =>
+  joined(
+    list.map(r => m('answer-share', { crop: cropOf(r), pct: (num(r, 'share') ?? 0) * 100, ft: num(r, 'atFt') || undefined })),
+    'comma',
+  )
+
+/** A face told days ago has moved since; less than this is not worth two numbers, ft. */
+const MOVED_FT = 1
+const faceNow = (s: Slots): Message | undefined =>
+  given(num(s, 'faceFt'), ft => {
+    const today = num(s, 'faceTodayFt')
+    const on = text(s, 'faceOn')
+    return m('answer-status-face', today !== undefined && on && today - ft >= MOVED_FT ? { ft, on, today } : { ft })
+  })
+
 const status = (s: Slots): Lines => {
+  const feeding = s.stage === 'feeding'
   const crops = rows(s, 'crops').map(c =>
-    m('answer-status-crop', { crop: text(c, 'crop') ?? '', amount: amountOf({ count: c.count }), lb: num(c, 'lbAsFed') }),
+    m('answer-status-crop', {
+      crop: cropOf(c),
+      amount: amountOf({ count: num(c, 'count') || undefined }),
+      lb: num(c, 'lbAsFed') || undefined,
+    }),
   )
   const sealed = given(text(s, 'sealedOn'), on => m('answer-status-sealed', { on }))
-  const face = given(num(s, 'faceFt'), ft => m('answer-status-face', { ft }))
+  const face = faceNow(s)
+  const lb = num(s, 'lbAsFed')
+  const days = num(s, 'days')
   return [
     m('answer-status', { pile: pileOf(s), stage: text(s, 'stage') ?? '', crops: crops.length ? joined(crops, 'semicolon') : undefined }),
     sealed || face ? joined([sealed, face], 'space') : undefined,
+    days !== undefined
+      ? m('answer-status-left', { days, low: num(s, 'daysLow'), high: num(s, 'daysHigh'), lb })
+      : feeding && lb !== undefined
+        ? m('answer-status-there', { lb })
+        : undefined,
     given(num(s, 'openDamage') || undefined, count => m('answer-open-damage', { count })),
   ]
 }
@@ -53,10 +110,14 @@ const status = (s: Slots): Lines => {
 const loads = (s: Slots): Lines => {
   const from = text(s, 'from')
   const to = text(s, 'to')
-  const where = { crop: text(s, 'crop'), pile: text(s, 'pile'), from, to: to === from ? undefined : to }
+  const where = { crop: text(s, 'crop'), pile: text(s, 'pile'), from, to: from === undefined || to === from ? undefined : to }
   const lb = num(s, 'lbAsFed') || undefined
-  const amount = amountOf({ count: num(s, 'count') || undefined, lb: num(s, 'count') ? undefined : lb }, true)
-  return [amount ? m('answer-loads', { amount, ...where, lb: num(s, 'count') ? lb : undefined }) : m('answer-no-loads', where)]
+  const counted = [
+    given(num(s, 'count') || undefined, count => m('n-load', { count })),
+    given(num(s, 'buckets') || undefined, count => m('n-bucket', { count })),
+  ].filter(x => x !== undefined)
+  if (counted.length) return [m('answer-loads', { amount: joined(counted, 'comma'), ...where, lb })]
+  return [lb === undefined ? m('answer-no-loads', where) : m('answer-loads', { amount: m('about', { lb }), ...where })]
 }
 
 const density = (s: Slots): Lines => [
@@ -70,10 +131,20 @@ const density = (s: Slots): Lines => [
 ]
 const given2 = <T, R>(value: T | undefined, then: (value: T) => R): R | undefined => (value === undefined ? undefined : then(value))
 
-const face = (s: Slots): Lines => [
-  m('answer-face', { pile: pileOf(s), inPerDay: num(s, 'inPerDay') ?? 0, min: num(s, 'minInPerDay') ?? 0, enough: s.enough === true }),
-]
+const face = (s: Slots): Lines => {
+  const mend = (s.mend ?? {}) as Slots
+  const ways = [
+    given(num(mend, 'lbDayAsFed'), lb => m('answer-mend-day', { lb })),
+    given(num(mend, 'widthFt'), ft => m('answer-mend-width', { ft })),
+  ]
+  const enough = s.enough === true
+  return [
+    m('answer-face', { pile: pileOf(s), inPerDay: num(s, 'inPerDay') ?? 0, min: num(s, 'minInPerDay') ?? 0, enough }),
+    !enough && ways.some(Boolean) ? m('answer-face-mend', { ways: joined(ways, 'or') }) : undefined,
+  ]
+}
 
+const sizeOf = (s: Slots): Record<string, number | undefined> => ({ widthFt: num(s, 'widthFt'), lengthFt: num(s, 'lengthFt') })
 const cover = (s: Slots): Lines => {
   const weights = [
     given(num(s, 'tires') || undefined, count => m('answer-cover-tires', { count })),
@@ -87,7 +158,7 @@ const cover = (s: Slots): Lines => {
       sheet: m('answer-cover-sheet', { widthFt: num(s, 'widthFt') ?? 0, lengthFt: num(s, 'lengthFt') ?? 0 }),
       weights: weights.some(Boolean) ? joined(weights, 'comma') : undefined,
     }),
-    typeof s.fromStock === 'boolean' ? m('answer-cover-stock', { fromStock: s.fromStock }) : undefined,
+    typeof s.fromStock === 'boolean' ? m('answer-cover-stock', { fromStock: s.fromStock, ...sizeOf((s.sheet ?? {}) as Slots) }) : undefined,
   ]
 }
 
@@ -96,26 +167,17 @@ const plan = (s: Slots): Lines => [
   given(num(s, 'lbDry'), lb => m('answer-plan-holds', { lb, inPerDay: num(s, 'inPerDay') })),
 ]
 
-const ready = (s: Slots): Lines => [
-  text(s, 'sealedOn')
-    ? m('answer-ready', {
-        pile: pileOf(s),
-        ready: s.ready === true,
-        sealedOn: text(s, 'sealedOn') ?? '',
-        readyOn: text(s, 'readyOn') ?? '',
-      })
-    : m('answer-ready-unsealed', { pile: pileOf(s) }),
-]
+const ready = (s: Slots): Lines => {
+  const openedOn = text(s, 'openedOn')
+  if (openedOn) return [m('answer-ready-open', { pile: pileOf(s), openedOn })]
+  return [
+    m('answer-ready', { pile: pileOf(s), ready: s.ready === true, sealedOn: text(s, 'sealedOn') ?? '', readyOn: text(s, 'readyOn') ?? '' }),
+  ]
+}
 
 const mix = (s: Slots): Lines => [
-  m('answer-mix', {
-    pile: pileOf(s),
-    pct: num(s, 'dmPct'),
-    shares: joined(
-      rows(s, 'shares').map(r => m('answer-share', { crop: text(r, 'crop') ?? '', pct: (num(r, 'share') ?? 0) * 100, ft: num(r, 'atFt') })),
-      'comma',
-    ),
-  }),
+  m('answer-mix', { pile: pileOf(s), pct: num(s, 'dmPct'), shares: sharesOf(rows(s, 'shares')) }),
+  given(num(s, 'faceFt'), ft => (rows(s, 'face').length ? m('answer-mix-face', { ft, shares: sharesOf(rows(s, 'face')) }) : undefined)),
 ]
 
 const checks = (s: Slots): Lines => [
@@ -123,7 +185,9 @@ const checks = (s: Slots): Lines => [
   given(num(s, 'openDamage') || undefined, count => m('answer-open-damage', { count })),
 ]
 
-const loss = (s: Slots): Lines => [m('answer-loss', { pile: pileOf(s), pct: num(s, 'pct') ?? 0, lb: num(s, 'lbDry') })]
+const loss = (s: Slots): Lines => [
+  m('answer-loss', { pile: pileOf(s), pct: num(s, 'pct') ?? 0, low: num(s, 'pctLow'), high: num(s, 'pctHigh'), lb: num(s, 'lbDry') }),
+]
 
 const supplies = (s: Slots): Lines => {
   const items = rows(s, 'items').map(i => things(text(i, 'item') ?? '', i))
@@ -170,5 +234,10 @@ const TELL: Record<About, (s: Slots) => Lines> = {
   why,
 }
 
-/** The lines of an answer, the figure first. At most four, but for lists of events and for how something was worked out. */
-export const tell = (answer: Answer): Message[] => TELL[answer.about](answer).filter(x => x !== undefined)
+/** The lines of an answer, the figure first, then the one thing to beware of. At most four, but for lists of events and for "why?". */
+export const tell = (answer: Answer): Message[] => {
+  const said = TELL[answer.about](answer).filter(x => x !== undefined)
+  const notes = Array.isArray(answer.notes) ? (answer.notes as Message[]) : []
+  return said.length < MOST_LINES ? [...said, ...notes.slice(0, 1)] : said
+}
+const MOST_LINES = 4

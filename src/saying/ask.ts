@@ -8,7 +8,10 @@ type Draft = { type: EventType } & Record<string, unknown>
 export const either = (list: Datum[]): Message => m('join', { list, by: 'or' })
 
 /** Questions. Each is one sentence or two; the choices stand on the buttons. */
-export const askPile = (draft: Draft): Message => m('ask-pile', { what: phrase({ ...draft, pile: undefined }) })
+export const askPile = (draft: Draft): Message =>
+  draft.type === 'shift' && draft.pile !== undefined && draft.toPile === undefined
+    ? m('ask-onto', { what: phrase(draft) })
+    : m('ask-pile', { what: phrase({ ...draft, pile: undefined }) })
 export const askCrop = (pile?: string): Message => m('ask-crop', { pile })
 export const askCount = (crop?: string, pile?: string): Message => m('ask-count', { crop, pile })
 export const askAmount = (type: EventType, pile?: string): Message => m('ask-amount', { type, pile })

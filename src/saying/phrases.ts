@@ -152,8 +152,7 @@ const PHRASES: Record<EventType, (s: Slots) => Message> = {
       ? m('did-face-left', { ft: num(s, 'leftFt'), pile: text(s, 'pile') })
       : m('did-face-at', { ft: num(s, 'atFt') ?? '', pile: text(s, 'pile') }),
   spoil: s => m('did-spoil', { amount: amountOf(s) ?? some, single: isSingle(s), pile: text(s, 'pile') }),
-  shift: s =>
-    m('did-shift', { amount: amountOf(s, true), single: isSingle(s), pile: text(s, 'pile') ?? '', toPile: text(s, 'toPile') ?? '' }),
+  shift: s => m('did-shift', { amount: amountOf(s, true), single: isSingle(s), pile: text(s, 'pile'), toPile: text(s, 'toPile') }),
   empty: s => m('did-empty', { pile: text(s, 'pile') }),
   test: s => m('did-test', { crop: cropWord(text(s, 'crop')), pile: text(s, 'pile'), pct: num(s, 'dmPct') ?? '' }),
   ration: s => {

@@ -47,7 +47,7 @@ const capital = (text: string, locale: string): string =>
  * Says messages in both languages from the text of their Fluent files.
  *
  * Fluent files may use, beside NUMBER: `HAS($x)` yes or no, and `$x` may then be left out; `WORD("crop", $crop)` a trade
- * word by the code `crop-…`, else as said; `CAP($text)` with a capital; `LONGDAY($day)` with its weekday; `CLOCK($time)`;
+ * word by the code `crop-…`, else as said, also of several with commas; `CAP($text)` with a capital; `LONGDAY($day)` with its weekday; `CLOCK($time)`;
  * `WEIGHT($lb)` exact, in tons where that comes out even; `ABOUT($lb)` to three digits. Data that is a calendar day is
  * said as a date, data that is a message is said first, a list is joined with "and". `{code: 'join', data: {list, by}}`
  * joins with `comma`, `space`, `line`, `semicolon`, `and` or `or`, and leaves out what is empty.
@@ -126,9 +126,11 @@ const functionsOf = (locale: string, bundle: () => FluentBundle): Record<string,
   return {
     HAS: ([x]) => (x === undefined || x instanceof FluentNone || x === '' ? 'no' : 'yes'),
     WORD: ([kind, word]) => {
-      const w = text(word)
-      const pattern = bundle().getMessage(`${text(kind)}-${slug(w)}`)?.value
-      return pattern ? bundle().formatPattern(pattern, {}, []) : w
+      const one = (w: string): string => {
+        const pattern = bundle().getMessage(`${text(kind)}-${slug(w)}`)?.value
+        return pattern ? bundle().formatPattern(pattern, {}, []) : w
+      }
+      return text(word).split(', ').map(one).join(', ')
     },
     CAP: ([x]) => capital(text(x), locale),
     LONGDAY: ([x]) => (x instanceof DayText ? x.long(bundle()) : text(x)),

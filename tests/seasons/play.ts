@@ -1,4 +1,4 @@
-import { type Book, apply, newBook, pileState } from '../../src/book/book.ts'
+import { apply, type Book, newBook, pileState } from '../../src/book/book.ts'
 import type { Entry } from '../../src/book/entries.ts'
 import { estimate } from '../../src/figures/farm/estimate.ts'
 import { notebookDays, season, type World } from './season.ts'
@@ -35,6 +35,14 @@ export const play = (world: World, seed: number): Guess[] => {
       const p = pileState(book, s.pile)!
       const now = { day: q.on, at: `${q.on}T23:59:00.000Z`, zone: ZONE }
       const e = estimate(book, p, now)
-      return { world: world.name, seed, truth: q.truth, mid: e.days?.mid, low: e.days?.low, high: e.days?.high, notebook: notebookDays(s, q.on) }
+      return {
+        world: world.name,
+        seed,
+        truth: q.truth,
+        mid: e.days?.mid,
+        low: e.days?.low,
+        high: e.days?.high,
+        notebook: notebookDays(s, q.on),
+      }
     })
 }

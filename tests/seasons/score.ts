@@ -39,7 +39,10 @@ export const score = (guesses: readonly Guess[]): Score => {
     median: quantile(off, 0.5),
     p90: quantile(off, 0.9),
     held: (100 * given.filter(g => g.low! <= g.truth && g.truth <= g.high!).length) / Math.max(1, given.length),
-    half: quantile(given.map(g => (g.high! - g.low!) / 2), 0.5),
+    half: quantile(
+      given.map(g => (g.high! - g.low!) / 2),
+      0.5,
+    ),
     lean: given.reduce((t, g) => t + g.mid! - g.truth, 0) / Math.max(1, given.length),
     notebookMedian: quantile(book, 0.5),
     notebookP90: quantile(book, 0.9),

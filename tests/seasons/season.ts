@@ -5,6 +5,8 @@ import { type Dice, dice } from './random.ts'
 /** How a world of farms is made: what can be wrong on them, and how much. Each world is a different farm life, not a different seed. */
 export interface World {
   name: string
+  /** Days that a pile lasts, from and to. */
+  lasts: [number, number]
   /** True box weight over the said one: mean and spread between farms. */
   box: [number, number]
   /** Spread of one load around its box, a share. */
@@ -100,18 +102,25 @@ export const season = (world: World, seed: number): Season => {
   const boxLb = round(d.between(8000, 16_000), 500)
   const trueBox = boxLb * d.normal(...world.box)
   const ration = round(d.between(4500, 16_000), 500)
-  const days = d.between(80, 230)
+  const days = d.between(...world.lasts)
   const loss = Math.min(0.4, Math.max(0.03, d.normal(...world.loss)))
   let over = d.normal(...world.over)
   const loads = Math.max(6, Math.round((days * ration * over) / (1 - loss) / trueBox))
-  const width = round(d.between(24, 50), 2)
-  const height = d.between(7, 11)
   const start: Day = crop === 'corn silage' ? '2025-09-12' : '2025-06-03'
   const known = d.chance(world.length)
   const volume = (loads * trueBox) / 42
-  const length = Math.max(45, volume / (0.66 * width * height))
+  // Big herds have big piles: the length stays within what a yard has room for.
+  const wanted = d.between(70, 190)
+  const height = Math.min(14, Math.max(6, Math.cbrt(volume / wanted / 2.6 / 0.66) * d.between(0.9, 1.1)))
+  const width = Math.max(16, round(volume / wanted / 0.66 / height, 2))
+  const length = volume / (0.66 * width * height)
   const saidLength = round(length * (1 + d.normal(0, world.lengthSd)), 1)
-  tell(start, 7, { type: 'pile', name: pile, on: start, widthFt: width, ...(known && { lengthFt: saidLength }) } as Event, `new pile called ${pile}, ${width} ${known ? `by ${saidLength}` : 'wide'}`)
+  tell(
+    start,
+    7,
+    { type: 'pile', name: pile, on: start, widthFt: width, ...(known && { lengthFt: saidLength }) } as Event,
+    `new pile called ${pile}, ${width} ${known ? `by ${saidLength}` : 'wide'}`,
+  )
   tell(start, 7, { type: 'box', name: 'red', lb: boxLb, on: start } as Event, `the red wagon holds ${boxLb} lb`)
   let whole = 0
   let left = loads
@@ -124,7 +133,8 @@ export const season = (world: World, seed: number): Season => {
     whole += lbs
     const weighed = d.chance(world.tickets * 0.4)
     tell(
-      day, 18,
+      day,
+      18,
       { type: 'load', pile, crop, count: n, box: 'red', ...(weighed && { lb: Math.round(lbs) }), on: day } as Event,
       weighed ? `${n} red loads ${crop} on ${pile}, ${lb(lbs)} lb in all` : `put ${n} red loads ${crop} on ${pile}`,
     )
@@ -133,10 +143,16 @@ export const season = (world: World, seed: number): Season => {
   tell(day, 12, { type: 'cover', pile, material: 'plastic', change: 'on', on: day } as Event, `covered ${pile} with plastic`)
   if (d.chance(world.height)) {
     const h = round(height, 0.5)
-    tell(day, 13, { type: 'size', pile, widthFt: width, ...(known && { lengthFt: saidLength }), heightFt: h, on: day } as Event, `${pile} is ${width} wide${known ? `, ${saidLength} long` : ''} and ${h} high`)
+    tell(
+      day,
+      13,
+      { type: 'size', pile, widthFt: width, ...(known && { lengthFt: saidLength }), heightFt: h, on: day } as Event,
+      `${pile} is ${width} wide${known ? `, ${saidLength} long` : ''} and ${h} high`,
+    )
   }
   const opened = addDays(day, Math.round(d.between(25, 160)))
-  if (d.chance(world.ration)) tell(opened, 6, { type: 'ration', pile, lbPerDay: ration, on: opened } as Event, `feeding ${ration} a day off ${pile}`)
+  if (d.chance(world.ration))
+    tell(opened, 6, { type: 'ration', pile, lbPerDay: ration, on: opened } as Event, `feeding ${ration} a day off ${pile}`)
   tell(opened, 7, { type: 'open', pile, why: 'feed', on: opened } as Event, `opened ${pile} to feed`)
 
   const usable = whole * (1 - loss)
@@ -199,7 +215,8 @@ export const season = (world: World, seed: number): Season => {
   }
   const total = uses.length
   const questions: Question[] = []
-  for (let ahead = 8; ahead < Math.min(total - 4, 120); ahead += Math.round(d.between(5, 12))) questions.push({ on: addDays(opened, total - 1 - ahead), truth: ahead })
+  for (let ahead = 8; ahead < Math.min(total - 4, 120); ahead += Math.round(d.between(5, 12)))
+    questions.push({ on: addDays(opened, total - 1 - ahead), truth: ahead })
   return { told, questions, pile, crop, notebook: { loads, boxLb, opened, rations } }
 }
 

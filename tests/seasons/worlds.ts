@@ -2,8 +2,28 @@ import type { World } from './season.ts'
 
 /** Ordinary errors of an ordinary farm. */
 const PLAIN: World = {
-  name: 'plain', box: [0.98, 0.07], load: 0.06, loss: [0.15, 0.04], over: [1.03, 0.05], drift: 0.003, daily: 0.06, logged: [0.5, 0.9], runs: 2, logs: 'rounded',
-  faceEvery: 12, faceGrain: 1, faceSd: 1.2, slope: 2.5, uneven: 0.025, length: 0.8, lengthSd: 0.02, height: 0.5, tickets: 0.3, ration: 0.9, herdChange: 0.15,
+  name: 'plain',
+  lasts: [65, 150],
+  box: [0.98, 0.07],
+  load: 0.06,
+  loss: [0.15, 0.04],
+  over: [1.03, 0.05],
+  drift: 0.003,
+  daily: 0.06,
+  logged: [0.5, 0.9],
+  runs: 2,
+  logs: 'rounded',
+  faceEvery: 12,
+  faceGrain: 1,
+  faceSd: 1.2,
+  slope: 2.5,
+  uneven: 0.025,
+  length: 0.8,
+  lengthSd: 0.02,
+  height: 0.5,
+  tickets: 0.3,
+  ration: 0.9,
+  herdChange: 0.15,
 }
 
 /** Worlds that err in other ways: what is good in one only is not good. */
@@ -19,5 +39,6 @@ export const WORLDS: World[] = [
   { ...PLAIN, name: 'heavy loss', loss: [0.24, 0.05], box: [1, 0.07] },
   { ...PLAIN, name: 'logs the ration', logs: 'ration', over: [1.07, 0.05] },
   { ...PLAIN, name: 'no ration told', ration: 0, height: 0.3 },
+  { ...PLAIN, name: 'long piles', lasts: [140, 300] },
   { ...PLAIN, name: 'feet logged', logs: 'feet', faceEvery: 25 },
 ]

@@ -5,6 +5,7 @@ import type { Datum } from '../../book/questions.ts'
 import type { Incoming, Outcome, Role } from '../../ports.ts'
 import { type Instant, localDay } from '../../units/calendar.ts'
 import { inviteState, newInvite, spend, tidyCode } from './codes.ts'
+import type { Enter } from './enter.ts'
 import type { Heard } from './heard.ts'
 import type { Core } from './options.ts'
 import { binding, hasOwner, isBound, joining, langOf, memberOf } from './people.ts'
@@ -13,6 +14,7 @@ import { binding, hasOwner, isBound, joining, langOf, memberOf } from './people.
 const OWNER_TRIES = 5
 
 export interface DoorOptions extends Core {
+  enter: Enter
   ownerCode: string
   zone: string
   now(): Instant

@@ -1,6 +1,5 @@
 import type { Logger } from 'pino'
 import type { Book } from '../../book/book.ts'
-import type { Body } from '../../book/entries.ts'
 import type { Message } from '../../book/questions.ts'
 import type { EventLog, Incoming, Lang, Reply, Result } from '../../ports.ts'
 import type { Instant } from '../../units/calendar.ts'
@@ -34,8 +33,7 @@ export interface ChannelStore extends EventLog {
 export interface Core {
   /** Stores a message, settles it, and puts its replies in the outbox. The same message again changes nothing. */
   handle(message: Incoming): Result
-  /** Settles a message that is the channel's own business (joining, a group) with these lines of the log. The same message again changes nothing. */
-  enter(message: Incoming, bodies: Body[], result: Result): void
+  /** The farm's book, live: what the channel enters in the log it also applies here. */
   book(): Book
   say(message: Message, lang: Lang): string
 }

@@ -1,9 +1,12 @@
+import { readFile } from 'node:fs/promises'
+import { basename } from 'node:path'
 import { type Api, GrammyError, HttpError, InputFile } from 'grammy'
 import type { Logger } from 'pino'
 import { isStoreFault } from './faults.ts'
 import { keyboardFor } from './keyboard.ts'
 import { CHANNEL, type ChannelStore, type Letter } from './options.ts'
 import { parts } from './parts.ts'
+import { apiSignal } from './reach.ts'
 
 /** Bot API, "sendPhoto": a caption has up to 1024 characters. */
 const CAPTION_MAX = 1024
@@ -45,30 +48,41 @@ const isDone = (error: unknown): boolean => error instanceof GrammyError && erro
  */
 export const makePost = ({ api, log, logger, retryMs, onFatal }: PostOptions): Post => {
   const stopping = new AbortController()
+  const signal = apiSignal(stopping.signal)
   const held = new Map<string, { until: number; wait: number }>()
   let timer: NodeJS.Timeout | undefined
   let running: Promise<void> | undefined
   let again = false
   let closed = false
 
+  /** Its bytes, not a path: a stream of a file that is gone never ends the request, and can't be sent a second time. */
+  const attachment = async (path: string): Promise<InputFile | undefined> => {
+    try {
+      return new InputFile(await readFile(path), basename(path))
+    } catch (error) {
+      logger.warn({ path, why: said(error) }, 'a picture is gone; its words are sent alone')
+      return undefined
+    }
+  }
+
   const sendAnew = async (letter: Letter, chat: string): Promise<number> => {
     const { reply } = letter
     const keyboard = keyboardFor(reply)
-    const file = reply.picture ?? reply.file
+    const path = reply.picture ?? reply.file
+    const file = path === undefined ? undefined : await attachment(path)
     const pieces = parts(reply.text)
     const caption = file && pieces.length === 1 && pieces[0]!.length <= CAPTION_MAX ? pieces.pop() : undefined
     let id = 0
     for (const [i, piece] of pieces.entries()) {
       const last = i === pieces.length - 1 && !file
       const more = { ...(i === 0 && under(letter, chat)), ...(last && keyboard && { reply_markup: keyboard }) }
-      const sent = await api.sendMessage(chat, piece, { link_preview_options: { is_disabled: true }, ...more }, stopping.signal)
+      const sent = await api.sendMessage(chat, piece, { link_preview_options: { is_disabled: true }, ...more }, signal)
       id = sent.message_id
     }
     if (!file) return id
-    // A path, not a stream: a stream can't be sent a second time when the first try fails.
     const more = { ...under(letter, chat), ...(caption && { caption }), ...(keyboard && { reply_markup: keyboard }) }
     const send = reply.picture ? api.sendPhoto.bind(api) : api.sendDocument.bind(api)
-    return (await send(chat, new InputFile(file), more, stopping.signal)).message_id
+    return (await send(chat, file, more, signal)).message_id
   }
 
   const sendOne = async (letter: Letter, chat: string): Promise<number> => {
@@ -76,7 +90,7 @@ export const makePost = ({ api, log, logger, retryMs, onFatal }: PostOptions): P
     if (instead === undefined || reply.picture || reply.file || parts(reply.text).length > 1) return await sendAnew(letter, chat)
     try {
       const keyboard = keyboardFor(reply)
-      await api.editMessageText(chat, Number(instead), reply.text, keyboard && { reply_markup: keyboard }, stopping.signal)
+      await api.editMessageText(chat, Number(instead), reply.text, keyboard && { reply_markup: keyboard }, signal)
       return Number(instead)
     } catch (error) {
       if (isDone(error)) return Number(instead)
@@ -93,10 +107,13 @@ export const makePost = ({ api, log, logger, retryMs, onFatal }: PostOptions): P
 
   const failed = (letter: Letter, error: unknown): void => {
     const why = said(error)
-    if (error instanceof GrammyError && (error.error_code === 401 || error.error_code === 409)) return onFatal(error)
+    if (error instanceof GrammyError && (error.error_code === 401 || error.error_code === 409)) {
+      onFatal(error)
+      return
+    }
     // Telegram will not change its mind about these: blocked, no such chat, a text it does not take.
     const forGood = error instanceof GrammyError && error.error_code >= 400 && error.error_code < 500 && error.error_code !== 429
-    // Anything that is neither Telegram's answer nor the network is our own slip (a picture that is gone) and would fail for ever.
+    // Anything that is neither Telegram's answer nor the network is a slip of our own, and would fail for ever.
     const ours = !(error instanceof GrammyError || error instanceof HttpError)
     log.failed(letter.id, why, forGood || ours)
     logger.warn({ chat: letter.chat, letter: letter.id, tries: letter.tries + 1, why, forGood: forGood || ours }, 'a reply was not taken')

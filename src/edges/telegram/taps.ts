@@ -43,14 +43,24 @@ export const tapOf = (query: CallbackQuery, letter: Letter | undefined, now: Ins
   }
 }
 
+const quietly = async (logger: Logger, work: Promise<unknown>): Promise<void> => {
+  try {
+    await work
+  } catch (error) {
+    // Only the look of an old question is at stake. (The message of a network error names no address; the error inside it does.)
+    logger.debug({ why: (error as Error).message }, 'a question could not be closed')
+  }
+}
+
+/** The question is settled: its buttons go, unless the message has become another question meanwhile. */
+export const dropButtons = async (api: Api, { message }: Tapped, letter: Letter | undefined, logger: Logger): Promise<void> => {
+  if (letter?.reply.question !== undefined && letter.reply.question !== message.pick?.question) return
+  await quietly(logger, api.editMessageReplyMarkup(message.chat, Number(message.replyTo)))
+}
+
 /** The house took the tap, and no reply of its own takes the question's place: the label then stands below the question, and the buttons go. */
 export const closeQuietly = async (api: Api, { message, question }: Tapped, result: Result, logger: Logger): Promise<void> => {
   const taken = message.pick !== undefined && ['recorded', 'answered', 'asked'].includes(result.outcome)
   if (!taken || result.replies.some(r => r.to === message.chat)) return
-  try {
-    await api.editMessageText(message.chat, Number(message.replyTo), `${question}\n${message.text}`.trim())
-  } catch (error) {
-    // Only the look of an old question is at stake.
-    logger.debug({ why: (error as Error).message }, 'a question could not be closed')
-  }
+  await quietly(logger, api.editMessageText(message.chat, Number(message.replyTo), `${question}\n${message.text}`.trim()))
 }

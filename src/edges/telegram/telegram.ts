@@ -1,13 +1,15 @@
 import { autoRetry } from '@grammyjs/auto-retry'
-import { Bot, type Context, GrammyError, HttpError } from 'grammy'
+import { Bot, type Context, HttpError } from 'grammy'
 import type { UserFromGetMe } from 'grammy/types'
 import { type Door, makeDoor } from './door.ts'
+import { makeEnter } from './enter.ts'
 import { isStoreFault, scrubber, TelegramFault } from './faults.ts'
 import { type Heard, hear } from './heard.ts'
 import { CHANNEL, FARM, type TelegramOptions } from './options.ts'
 import { binding, isBound, langOf, memberOf, unbinding } from './people.ts'
 import { makePost } from './post.ts'
-import { closeQuietly, tapOf } from './taps.ts'
+import { fatalOf, introduce } from './reach.ts'
+import { closeQuietly, dropButtons, tapOf } from './taps.ts'
 
 export type { ChannelStore, Core, TelegramOptions } from './options.ts'
 
@@ -24,26 +26,8 @@ export interface TelegramRun {
 
 /** Beyond this a wait is the outbox's business, which lets other chats pass meanwhile, seconds. */
 const SHORT_WAIT = 3
-/** Waits between tries to reach Telegram at the start, ms. A machine at the end of a lane starts before its line is up. */
-const FIRST_TRY_MS = 1000
-const LAST_TRY_MS = 30_000
 const STOP_GRACE_MS = 5000
 const UPDATES = ['message', 'edited_message', 'callback_query'] as const
-
-const sleep = (ms: number, signal: AbortSignal): Promise<void> =>
-  new Promise(resolve => {
-    if (signal.aborted) return resolve()
-    const timer = setTimeout(resolve, ms)
-    signal.addEventListener('abort', () => (clearTimeout(timer), resolve()), { once: true })
-  })
-
-const fatalOf = (error: GrammyError): TelegramFault | undefined => {
-  if (error.error_code === 409) return new TelegramFault('telegram-second-reader', error.description)
-  // A token that never was one gets 404, one that was taken back 401.
-  if (error.error_code === 401 || (error.error_code === 404 && error.method === 'getMe'))
-    return new TelegramFault('telegram-token-refused', error.description)
-  return undefined
-}
 
 /**
  * The crew's chat on Telegram, by long polling.
@@ -56,6 +40,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
   const now = o.now ?? (() => new Date().toISOString())
   const scrub = scrubber(o.token)
   const { logger, log } = o
+  const enter = makeEnter(log, o.book)
   const leaving = new AbortController()
   let fatal: Error | undefined
 
@@ -94,11 +79,11 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
   const sent = (chat: string, id: string) => log.sentMessage(CHANNEL, chat, id)
   let door: Door | undefined
   const doorFor = (me: UserFromGetMe): Door => {
-    door ??= makeDoor({ ...o, now, me })
+    door ??= makeDoor({ ...o, enter, now, me })
     return door
   }
 
-  /** Something of ours failed with one message. It is stored; the others must not wait behind it. */
+  /** Something of ours failed with one message. It is kept; the others must not wait behind it. */
   const apologise = (heard: Pick<Heard, 'message' | 'user'>, error: unknown): void => {
     if (isStoreFault(error)) throw error
     const { message, user } = heard
@@ -106,6 +91,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
       { chat: message.chat, message: message.id, why: scrub(error instanceof Error ? (error.stack ?? error.message) : String(error)) },
       'a message failed',
     )
+    log.take(message)
     if (!message.private && !message.addressed) return
     const text = o.say({ code: 'telegram-trouble', data: {} }, langOf(user, memberOf(o.book(), message.from)))
     log.append(FARM, CHANNEL, [], [{ to: message.chat, text, under: message.id }])
@@ -127,7 +113,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
       at: now(),
       text: '',
     }
-    o.enter(message, [unbinding(chat), ...binding(String(to))], {
+    enter(message, [unbinding(chat), ...binding(String(to))], {
       outcome: 'answered',
       recorded: [],
       withdrawn: [],
@@ -136,6 +122,11 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
       replies: [],
     })
   }
+
+  // What comes after a message that could not be stored must not get into the book before it.
+  bot.use(async (_, next) => {
+    if (!fatal) await next()
+  })
 
   bot.on(['message', 'edited_message'], ctx => {
     const to = ctx.message?.migrate_to_chat_id
@@ -153,13 +144,20 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
 
   bot.on('callback_query', async ctx => {
     const query = ctx.callbackQuery
-    // Stops the button's turning wheel. Too old to be answered is no harm.
-    ctx.answerCallbackQuery().catch(error => logger.debug({ why: scrub(String(error)) }, 'a tap could not be answered'))
     const shown = query.message
-    const tapped = shown && tapOf(query, sent(String(shown.chat.id), String(shown.message_id)), now())
-    if (!tapped) return
+    const letter = shown && sent(String(shown.chat.id), String(shown.message_id))
+    const tapped = tapOf(query, letter, now())
+    const member = memberOf(o.book(), String(query.from.id))
+    const allowed = member && tapped && (tapped.message.private || isBound(o.book(), tapped.message.chat))
+    const stale = allowed && tapped.message.pick && !o.book().questions.has(tapped.message.pick.question)
+    // Stops the button's turning wheel. A tap that is too old to be answered is no harm.
+    ctx
+      .answerCallbackQuery(stale ? { text: o.say({ code: 'telegram-settled', data: {} }, langOf(query.from, member)) } : {})
+      .catch(error => logger.debug({ why: scrub(String(error)) }, 'a tap could not be answered'))
+    if (!allowed) return
+    // Its label alone would be read as something said anew.
+    if (stale) return await dropButtons(bot.api, tapped, letter, logger)
     const { message } = tapped
-    if (!memberOf(o.book(), message.from) || !(message.private || isBound(o.book(), message.chat))) return
     try {
       const result = o.handle(message)
       post.wake()
@@ -173,27 +171,15 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
   // Without this grammY stops at a failing handler and confirms the update all the same. What arrives here was not stored.
   bot.catch(({ error }) => end(error instanceof Error ? error : new Error(scrub(String(error)))))
 
-  /** Who we are; asked again and again as long as there is no line. */
-  const introduce = async (): Promise<void> => {
-    for (let wait = FIRST_TRY_MS; !leaving.signal.aborted; wait = Math.min(LAST_TRY_MS, wait * 2)) {
-      try {
-        bot.botInfo = await bot.api.getMe(leaving.signal as never)
-        return
-      } catch (error) {
-        if (error instanceof GrammyError && error.error_code < 500 && error.error_code !== 429) throw error
-        await sleep(wait, leaving.signal)
-      }
-    }
-  }
-
   let listening: () => void
   const started = new Promise<void>(resolve => {
     listening = resolve
   })
   const run = async (): Promise<void> => {
     try {
-      await introduce()
-      if (!leaving.signal.aborted) {
+      const me = await introduce(bot.api, leaving.signal)
+      if (me) {
+        bot.botInfo = me
         post.wake()
         await bot.start({
           allowed_updates: [...UPDATES],
@@ -205,7 +191,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
         })
       }
     } catch (error) {
-      fatal ??= (error instanceof GrammyError && fatalOf(error)) || new Error(scrub(error instanceof Error ? error.message : String(error)))
+      fatal ??= fatalOf(error) ?? new Error(scrub(error instanceof Error ? error.message : String(error)))
     }
     leaving.abort()
     await post.stop(STOP_GRACE_MS)

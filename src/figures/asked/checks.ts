@@ -11,5 +11,11 @@ const CHECK_DAYS = 7
 export const checks = (book: Book, p: PileState, next?: Day): Answer => {
   const from = p.lastCheck ?? p.sealedOn
   const plain = isCovered(p) && from ? addDays(from, setting(book, 'checkDays', CHECK_DAYS)) : undefined
-  return slots({ about: 'checks' as const, pile: p.name, last: p.lastCheck, next: next ?? plain, openDamage: p.open.reduce((n, o) => n + o.left, 0) })
+  return slots({
+    about: 'checks' as const,
+    pile: p.name,
+    last: p.lastCheck,
+    next: next ?? plain,
+    openDamage: p.open.reduce((n, o) => n + o.left, 0),
+  })
 }

@@ -11,19 +11,41 @@ export const howLeft = (e: Estimate): Message[] => {
   const { filling, input } = v
   const lines: Message[] = []
   if (v.basis === 'loads') {
-    lines.push(told('how-in', { lb: filling.lb, loads: filling.layers.reduce((s, l) => s + l.count, 0), from: filling.weights.join(', '), boxes: filling.boxes.join(', ') || undefined }))
+    lines.push(
+      told('how-in', {
+        lb: filling.lb,
+        loads: filling.layers.reduce((s, l) => s + l.count, 0),
+        from: filling.weights.join(', '),
+        boxes: filling.boxes.join(', ') || undefined,
+      }),
+    )
     if (Math.abs(filling.light - 1) > 0.004) lines.push(told('how-light', { pct: pct(1 - filling.light), lb: v.inLb }))
   } else if (v.volume) lines.push(told('how-in-size', { lb: v.inLb, ft3: v.volume.ft3 }))
-  lines.push(told('how-loss', { pct: pct(v.loss.mean), low: pct(Math.max(0, v.loss.mean - 1.28 * v.loss.sd)), high: pct(v.loss.mean + 1.28 * v.loss.sd) }))
+  lines.push(
+    told('how-loss', {
+      pct: pct(v.loss.mean),
+      low: pct(Math.max(0, v.loss.mean - 1.28 * v.loss.sd)),
+      high: pct(v.loss.mean + 1.28 * v.loss.sd),
+    }),
+  )
   if (v.loggedDays) lines.push(told('how-fed', { lb: v.loggedLb, days: v.loggedDays }))
   if (v.lostLb > 0) lines.push(told('how-thrown', { lb: v.lostLb }))
-  if (v.silentDays >= 0.5) lines.push(told('how-silent', { days: v.silentDays, lb: v.silentDays * (e.use?.lb ?? 0), copied: v.copied || undefined }))
+  if (v.silentDays >= 0.5)
+    lines.push(told('how-silent', { days: v.silentDays, lb: v.silentDays * (e.use?.lb ?? 0), copied: v.copied || undefined }))
   const face = input.faces.at(-1)
-  if (face && v.length) lines.push(told('how-face', { ft: face.atFt, on: v.days[face.at]?.on, lengthFt: v.length.ft, readings: input.faces.length }))
-  if (e.use) lines.push(told('how-use', { lb: e.use.lb, said: v.refFrom === 'ration' ? v.need?.lbDay : undefined, from: v.refFrom === 'ration' ? (v.need?.from ?? 'pile') : v.refFrom }))
+  if (face && v.length)
+    lines.push(told('how-face', { ft: face.atFt, on: v.days[face.at]?.on, lengthFt: v.length.ft, readings: input.faces.length }))
+  if (e.use)
+    lines.push(
+      told('how-use', {
+        lb: e.use.lb,
+        said: v.refFrom === 'ration' ? v.need?.lbDay : undefined,
+        from: v.refFrom === 'ration' ? (v.need?.from ?? 'pile') : v.refFrom,
+      }),
+    )
   lines.push(told('how-fused', { readings: input.faces.length, days: v.days.length }))
   const better = narrowing(e)
-  if (better) lines.push(told('how-narrow', { what: better.what, half: better.half, then: better.then }))
+  if (better) lines.push(told('how-narrow', { what: better.what, half: better.half, after: better.after }))
   return lines
 }
 

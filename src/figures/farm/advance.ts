@@ -36,6 +36,18 @@ export const passing = (f: Form, u: number): number => {
   return 1 / full
 }
 
+/** Where along the length the face stands when such a share lies behind it: the other way round, by halving. */
+export const placeOf = (f: Form, share: Share): Share => {
+  let a = 0
+  let b = 1
+  for (let i = 0; i < 25; i++) {
+    const mid = (a + b) / 2
+    if (passed(f, mid) < share) a = mid
+    else b = mid
+  }
+  return (a + b) / 2
+}
+
 /** Slope of the ends, run to rise: not steeper than 3 to 1 (Muck; film makers), 4 to 1 for a wedge pushed up (trade). */
 const END_SLOPE = 3.5
 
@@ -46,10 +58,12 @@ const END_SLOPE = 3.5
 export const formsOf = (lengthFt: Ft, heightFt: Ft | undefined): Form[] => {
   const typical = Math.min(0.4, ((heightFt ?? 9) * END_SLOPE) / lengthFt)
   const list: [number, number, number][] = [
-    [0, 0, 0.32],
-    [0, typical / 2, 0.08], [0, typical, 0.1],
-    [typical / 2, 0, 0.06], [typical, 0, 0.06],
-    [typical / 2, typical / 2, 0.14], [typical, typical, 0.16], [Math.min(0.45, typical * 1.4), Math.min(0.45, typical * 1.4), 0.08],
+    [0, 0, 0.3],
+    [0, typical, 0.1],
+    [typical, 0, 0.05],
+    [typical / 2, typical / 2, 0.25],
+    [typical, typical, 0.2],
+    [Math.min(0.45, typical * 1.5), Math.min(0.45, typical * 1.5), 0.1],
   ]
   return list.map(([front, back, weight]) => ({ front, back, weight }))
 }

@@ -2,7 +2,7 @@ import { type Book, eventsOf } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import { type Day, daysBetween } from '../../units/calendar.ts'
 import type { Pct } from '../../units/measure.ts'
-import { cropUsual } from './crops.ts'
+import { cropDefaults } from '../cropDefaults.ts'
 
 export interface Dryness {
   pct: Pct
@@ -55,8 +55,8 @@ export const drynessOf = (book: Book, p: PileState): ((crop: string, on: Day) =>
     const key = `${crop}\n${on}`
     const before = known.get(key)
     if (before) return before
-    const usual = cropUsual(crop)
-    let sum = WEIGHTS.usual * usual.dmPct
+    const { dmPct: usual, dmSd } = cropDefaults(crop)
+    let sum = WEIGHTS.usual * usual.value
     let weight = WEIGHTS.usual
     let best: Reading['from'] | undefined
     for (const r of readings(crop)) {
@@ -69,7 +69,7 @@ export const drynessOf = (book: Book, p: PileState): ((crop: string, on: Day) =>
       weight += w
       if (best !== 'tests') best = r.from
     }
-    const sd = best ? Math.hypot(TEST_SD / Math.sqrt(Math.max(1, weight)), (usual.dmSd * WEIGHTS.usual) / weight) : usual.dmSd
+    const sd = best ? Math.hypot(TEST_SD / Math.sqrt(Math.max(1, weight)), (dmSd * WEIGHTS.usual) / weight) : dmSd
     const dryness: Dryness = { pct: sum / weight, from: best ?? 'usual', sd }
     known.set(key, dryness)
     return dryness

@@ -2,7 +2,8 @@ import type { Book } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import type { Lb, Share } from '../../units/measure.ts'
 import { type Evidence, evidenceOf } from './evidence.ts'
-import { daysAt, fuse, overall, type Part } from './fuse.ts'
+import { fuse, type Part } from './fuse.ts'
+import { daysAt, overall } from './horizon.ts'
 import type { Now } from './now.ts'
 
 /** What is in a pile today and how long it lasts, each with its error. */
@@ -40,7 +41,9 @@ export const estimateFrom = (evidence: Evidence): Estimate => {
   // A pile that is still being fed holds something: what is left is then what the days say.
   const lb = mid !== undefined && left.mean < 0.5 * mid * use.mean ? mid * use.mean : Math.max(0, left.mean)
   return {
-    evidence, parts, overfed,
+    evidence,
+    parts,
+    overfed,
     left: { lb, sd: left.sd },
     whole: { lb: whole.mean, sd: whole.sd },
     ...(known && { use: { lb: use.mean, sd: use.sd } }),

@@ -4,12 +4,13 @@ import { addDays, daysBetween } from '../../units/calendar.ts'
 import type { Lb, Pct, Share } from '../../units/measure.ts'
 import { formsOf } from './advance.ts'
 import { type FedDay, fedOut, median } from './fedOut.ts'
-import type { FuseDay, FuseFace, FuseIn } from './fuse.ts'
+import type { FuseIn } from './fuse.ts'
 import { type Filling, fillingOf, type Moved } from './layers.ts'
+import { type LossPrior, lossPrior } from './lossPrior.ts'
 import { type Need, needOf, needsOn } from './need.ts'
 import type { Now } from './now.ts'
 import { type Length, lengthKnown, readingsOf } from './position.ts'
-import { type LossPrior, lossPrior } from './lossPrior.ts'
+import type { FuseDay, FuseFace } from './steps.ts'
 import { unitWeights } from './units.ts'
 import { type Volume, volumeOf } from './volume.ts'
 
@@ -41,8 +42,6 @@ export interface Evidence {
 const OVER: Share = 1.03
 const USE_SD = { pile: 0.07, crop: 0.1, herd: 0.13, intake: 0.3, logs: 0.1, face: 0.5 }
 const SHARED_SD: Share = 0.25
-/** Volume times density against the truth: density of single piles spreads by a fifth, and the crown is seldom what it seems. */
-const VOLUME_SD: Share = 0.24
 /** Nothing at all is known of the weight: only the face tells. */
 const UNKNOWN_SD: Share = 0.5
 
@@ -54,7 +53,7 @@ const movedInto = (book: Book, p: PileState): Moved[] => {
     const fill = from ? fillingOf(book, from) : undefined
     const long = from ? lengthKnown(from)?.ft : undefined
     const each = e.count === undefined ? undefined : unit(e.unit ?? 'load')?.lb
-    const byFeet = e.ft !== undefined && long && fill ? (fill.lb * 0.84 * Math.min(1, e.ft / long)) : undefined
+    const byFeet = e.ft !== undefined && long && fill ? fill.lb * 0.84 * Math.min(1, e.ft / long) : undefined
     const lb = e.lb ?? (each === undefined ? undefined : each * e.count!) ?? byFeet
     if (!lb) return []
     return [{ on: e.on, lb, crop, dmPct: fill?.dmPct || 38, sd: e.lb !== undefined ? 0.03 : 0.25 }]
@@ -80,9 +79,9 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
   const moved = movedInto(book, p)
   const filling = fillingOf(book, p, moved)
   const length = lengthKnown(p)
-  const volume = volumeOf(p, length)
+  const volume = volumeOf(p, length, filling)
   const dmPct = filling.dmPct || 38
-  const loss = lossPrior(p, filling, now)
+  const loss = lossPrior(p, filling, volume, now)
   const keep = 1 - loss.mean
   const days = fedOut(book, p, now)
 
@@ -90,11 +89,16 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
   const bySize = volume ? volume.lb : undefined
   const basis = filling.lb > 0 ? 'loads' : 'size'
   const inLb = basis === 'loads' ? byBox : (bySize ?? 0)
-  const sdIn = basis === 'loads' ? filling.sd : volume ? Math.hypot(VOLUME_SD, volume.sd) : UNKNOWN_SD
+  const sdIn = basis === 'loads' ? filling.sd : volume ? volume.sd : UNKNOWN_SD
   const whole = { mean: inLb * keep, sd: inLb * Math.hypot(keep * sdIn, loss.sd) }
-  const opinions = basis === 'loads' && volume?.measured ? [{ mean: volume.lb * keep, sd: volume.lb * Math.hypot(VOLUME_SD, volume.sd) }] : []
+  const opinions = basis === 'loads' && volume?.form.measured ? [{ mean: volume.lb * keep, sd: volume.lb * volume.sd }] : []
 
-  const needs = needsOn(book, p, days.map(d => d.on), dmPct)
+  const needs = needsOn(
+    book,
+    p,
+    days.map(d => d.on),
+    dmPct,
+  )
   const firstNeed = needs.find(n => n !== undefined)
   const need = needOf(book, p, now.day, dmPct)
   const logs = days.flatMap(d => (d.lb !== undefined && d.silent === 0 ? [d.lb] : []))
@@ -121,8 +125,13 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
   const copied = refFrom === 'ration' && isCopied(days, refs)
   const from = refFrom === 'ration' ? (firstNeed ?? need)!.from : refFrom
   const shared = refFrom === 'ration' && (need ?? firstNeed)!.sharedBy > 1
-  const use = refFrom === 'ration' && from !== 'intake' ? { mean: OVER, sd: Math.hypot(USE_SD[from as 'pile'], shared ? SHARED_SD : 0) } : { mean: 1, sd: USE_SD[from as 'pile'] ?? 0.5 }
+  const use =
+    refFrom === 'ration' && from !== 'intake'
+      ? { mean: OVER, sd: Math.hypot(USE_SD[from as 'pile'], shared ? SHARED_SD : 0) }
+      : { mean: 1, sd: USE_SD[from as 'pile'] ?? 0.5 }
 
+  const feet = days.flatMap(d => d.ft ?? [])
+  const typicalFt = feet.length ? feet.reduce((a, b) => a + b, 0) / feet.length : 0
   let around = 0
   let r = 0
   const fused = days.map((d, i): FuseDay => {
@@ -130,12 +139,16 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
     const whole1 = copied && d.lb !== undefined
     while (length && r < readings.length && readings[r]!.on <= d.on) around = readings[r++]!.atFt / length.ft
     const here = around
-    if (length && d.ft !== undefined) around = Math.min(1, around + d.ft / length.ft)
+    if (length) around = Math.min(1, around + (d.ft ?? d.silent * typicalFt) / length.ft)
     const turned = i > 0 && refFrom === 'ration' && refs[i] !== refs[i - 1]
     return {
-      ref, turned, lb: whole1 ? 0 : (d.lb ?? 0), tells: !copied && d.lb !== undefined && d.silent === 0 && !(d.on === now.day && refFrom !== 'logs' && d.lb < 0.7 * ref),
-      silent: whole1 ? 1 : d.silent, lostLb: d.lostLb,
-      ...(d.ft !== undefined && d.lb === undefined && { ft: d.ft, around: here + d.ft / 2 / (length?.ft ?? 1) }),
+      ref,
+      turned,
+      lb: whole1 ? 0 : (d.lb ?? 0),
+      tells: !copied && d.lb !== undefined && d.silent === 0 && !(d.on === now.day && refFrom !== 'logs' && d.lb < 0.7 * ref),
+      silent: whole1 ? 1 : d.silent,
+      lostLb: d.lostLb,
+      ...(d.ft !== undefined && d.lb === undefined && { ft: d.ft, around: here }),
     }
   })
   const ratios = fused.flatMap(d => (d.tells && d.ref > 0 ? [d.lb / d.ref] : []))
@@ -151,14 +164,31 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
   const sinceFt = sinceAt === undefined ? undefined : (readings.findLast(x => x.on <= added!)?.atFt ?? 0)
 
   return {
-    pile: p, filling, loss, inLb, dmPct, basis, days, refFrom, copied,
-    ...(volume && { volume }), ...(length && { length }), ...(need && { need }),
+    pile: p,
+    filling,
+    loss,
+    inLb,
+    dmPct,
+    basis,
+    days,
+    refFrom,
+    copied,
+    ...(volume && { volume }),
+    ...(length && { length }),
+    ...(need && { need }),
     silentDays: fused.reduce((s, d) => s + d.silent, 0),
     loggedDays: logs.length,
     loggedLb: fused.reduce((s, d) => s + d.lb, 0),
     lostLb: fused.reduce((s, d) => s + d.lostLb, 0),
     input: {
-      whole, opinions, use, logSd: logError(ratios), days: fused, refNext: refNext ?? 0, turnedNext: false, faces,
+      whole,
+      opinions,
+      use,
+      logSd: logError(ratios),
+      days: fused,
+      refNext: refNext ?? 0,
+      emptied: p.stage === 'empty',
+      faces,
       ...(length && { length: { ft: length.ft, sd: length.sd } }),
       forms: length ? formsOf(length.ft, p.measured?.heightFt ?? p.planned.heightFt) : [{ front: 0, back: 0, weight: 1 }],
       ...(sinceAt !== undefined && sinceFt !== undefined && { since: { at: sinceAt, atFt: sinceFt } }),

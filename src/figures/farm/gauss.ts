@@ -9,13 +9,15 @@ export interface Belief {
   cov: Float64Array
   /** Log of the evidence: how well the readings so far were foretold. */
   evidence: number
+  /** Room to work in. */
+  room: Float64Array
 }
 
 export const belief = (means: readonly number[], sds: readonly number[]): Belief => {
   const n = means.length
   const cov = new Float64Array(n * n)
   for (let i = 0; i < n; i++) cov[i * n + i] = sds[i]! ** 2
-  return { n, mean: Float64Array.from(means), cov, evidence: 0 }
+  return { n, mean: Float64Array.from(means), cov, evidence: 0, room: new Float64Array(n) }
 }
 
 /** Number `to` grows by `by` times number `from`. */
@@ -43,19 +45,10 @@ export const blur = (b: Belief, at: number, variance: number): void => {
 /** Readings further off than this many standard errors count as if they were less exact: a slip must not move everything. */
 const SLIP = 2.5
 
-/** Takes in one reading: `sum(h[i] * number[i]) = z`, with error variance `r`. */
-export const learn = (b: Belief, h: Float64Array, z: number, r: number): void => {
-  const { n, mean, cov } = b
-  const ph = new Float64Array(n)
-  let s = r
-  let off = z
-  for (let i = 0; i < n; i++) {
-    let t = 0
-    for (let j = 0; j < n; j++) t += cov[i * n + j]! * h[j]!
-    ph[i] = t
-    off -= h[i]! * mean[i]!
-  }
-  for (let i = 0; i < n; i++) s += h[i]! * ph[i]!
+/** `ph` is covariance times `h`, `off` the reading less what was foretold, `s` its variance. */
+const take = (b: Belief, off: number, variance: number): void => {
+  const { n, mean, cov, room: ph } = b
+  let s = variance
   const e2 = (off * off) / s
   // Beyond the limit the tail is an exponential one (Huber), and the reading is widened until it stands at the limit.
   b.evidence -= 0.5 * (Math.log(s) + (e2 > SLIP * SLIP ? 2 * SLIP * Math.sqrt(e2) - SLIP * SLIP : e2))
@@ -67,9 +60,32 @@ export const learn = (b: Belief, h: Float64Array, z: number, r: number): void =>
   }
 }
 
+/** Takes in one reading: `sum(h[i] * number[i]) = z`, with error variance `r`. */
+export const learn = (b: Belief, h: Float64Array, z: number, r: number): void => {
+  const { n, mean, cov, room: ph } = b
+  let s = r
+  let off = z
+  for (let i = 0; i < n; i++) {
+    let t = 0
+    for (let j = 0; j < n; j++) t += cov[i * n + j]! * h[j]!
+    ph[i] = t
+    off -= h[i]! * mean[i]!
+  }
+  for (let i = 0; i < n; i++) s += h[i]! * ph[i]!
+  take(b, off, s)
+}
+
+/** The same where one number alone was read. */
+export const learnOne = (b: Belief, at: number, z: number, r: number): void => {
+  const { n, cov, room: ph } = b
+  for (let i = 0; i < n; i++) ph[i] = cov[i * n + at]!
+  take(b, z - b.mean[at]!, r + ph[at]!)
+}
+
 /** Standard normal distribution: share below `z`. Abramowitz and Stegun 26.2.17, error below 7.5e-8. */
 export const normalBelow = (z: number): number => {
   const t = 1 / (1 + 0.2316419 * Math.abs(z))
-  const tail = 0.3989422804014327 * Math.exp(-0.5 * z * z) * t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))))
+  const poly = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))))
+  const tail = 0.3989422804014327 * Math.exp(-0.5 * z * z) * poly
   return z >= 0 ? 1 - tail : tail
 }

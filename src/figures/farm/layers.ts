@@ -85,7 +85,11 @@ export const fillingOf = (book: Book, p: PileState, moved: readonly Moved[] = []
   const kinds = [...byKind.values()]
   const variance = kinds.reduce((t, k) => t + (k.lb * k.w.sdShared) ** 2 + k.varLb, movedVar)
   return {
-    layers, lb, lbDry, dmPct: lb > 0 ? (100 * lbDry) / lb : 0, sd: lb > 0 ? Math.sqrt(variance) / lb : 0,
+    layers,
+    lb,
+    lbDry,
+    dmPct: lb > 0 ? (100 * lbDry) / lb : 0,
+    sd: lb > 0 ? Math.sqrt(variance) / lb : 0,
     light: lb > 0 ? (kinds.reduce((t, k) => t + k.lb * LIGHT[k.w.from], 0) + moved.reduce((t, m) => t + m.lb, 0)) / lb : 1,
     weights: [...new Set(kinds.map(k => k.w.from))],
     boxes: [...new Set(kinds.flatMap(k => (k.w.box ? [k.w.box] : [])))],

@@ -52,7 +52,10 @@ export const mixAlong = (layers: readonly Layer[], lengthFt: Ft, front: Share, b
     // Dry matter of the section: by weight of what stands in it.
     const wet = parts.reduce((s, p) => s + p.lb, 0)
     const dry = parts.reduce((s, p, i) => s + (p.lb * layers[i]!.lbDry) / layers[i]!.lb, 0)
-    return { shares: rows.map(({ crop, cut, share }) => ({ crop, ...(cut !== undefined && { cut }), share })), dmPct: wet > 0 ? (100 * dry) / wet : 0 }
+    return {
+      shares: rows.map(({ crop, cut, share }) => ({ crop, ...(cut !== undefined && { cut }), share })),
+      dmPct: wet > 0 ? (100 * dry) / wet : 0,
+    }
   }
   return {
     at,

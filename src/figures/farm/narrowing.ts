@@ -1,4 +1,4 @@
-import { passed } from './advance.ts'
+import { placeOf } from './advance.ts'
 import { type Estimate, estimateFrom } from './estimate.ts'
 import type { FuseIn } from './fuse.ts'
 
@@ -6,7 +6,7 @@ import type { FuseIn } from './fuse.ts'
 export interface Narrowing {
   what: 'face' | 'tickets' | 'length' | 'ration'
   half: number
-  then: number
+  after: number
 }
 
 /** A careful reading of the face, ft; a box whose loads were weighed; a length taped; a ration read off the scale. */
@@ -28,7 +28,7 @@ export const narrowing = (e: Estimate): Narrowing | undefined => {
   const last = input.days.length - 1
   const tries: [Narrowing['what'], Partial<FuseIn>][] = []
   if (length && last >= 0) {
-    const at = e.parts.reduce((s, p, i) => s + p.weight * inverse(e, i, p.at), 0) * length.ft
+    const at = e.parts.reduce((s, p) => s + p.weight * placeOf(p.form, p.at), 0) * length.ft
     tries.push(['face', { faces: [...input.faces, { at: last, atFt: at, fromFarEnd: false, sdFt: FACE_SD }] }])
     if (length.sd > LENGTH_SD) tries.push(['length', { length: { ft: length.ft, sd: LENGTH_SD } }])
   }
@@ -39,21 +39,8 @@ export const narrowing = (e: Estimate): Narrowing | undefined => {
   if (v.loggedDays < 5 || v.copied) tries.push(['ration', { use: { ...input.use, sd: Math.min(input.use.sd, RATION_SD) } }])
   let best: Narrowing | undefined
   for (const [what, change] of tries) {
-    const then = half(estimateFrom({ ...v, input: { ...input, ...change } }))
-    if (then !== undefined && then < now * (1 - WORTH) && (!best || then < best.then)) best = { what, half: now, then }
+    const after = half(estimateFrom({ ...v, input: { ...input, ...change } }))
+    if (after !== undefined && after < now * (1 - WORTH) && (!best || after < best.after)) best = { what, half: now, after }
   }
   return best
-}
-
-/** Where along the length the face stands when so much of the weight is gone. */
-const inverse = (e: Estimate, form: number, gone: number): number => {
-  const f = e.evidence.input.forms[form]!
-  let a = 0
-  let b = 1
-  for (let i = 0; i < 25; i++) {
-    const m = (a + b) / 2
-    if (passed(f, m) < gone) a = m
-    else b = m
-  }
-  return (a + b) / 2
 }

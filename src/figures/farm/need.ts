@@ -123,7 +123,15 @@ const pileNeed = (f: InForce, all: PileState[], p: PileState, day: Day, dmPct: P
     return s ? [{ ...s, lb: s.lb / by, by }] : []
   })
   const byCrop = crops.length
-    ? { lb: crops.reduce((t, c) => t + c.lb, 0), on: crops.map(c => c.on).sort().at(-1)!, head: crops[0]!.head, by: Math.max(...crops.map(c => c.by)) }
+    ? {
+        lb: crops.reduce((t, c) => t + c.lb, 0),
+        on: crops
+          .map(c => c.on)
+          .sort()
+          .at(-1)!,
+        head: crops[0]!.head,
+        by: Math.max(...crops.map(c => c.by)),
+      }
     : undefined
   const whole = sum(f.herd, f, dmPct)
   const by = sharers(all, p, day, f)
@@ -137,7 +145,10 @@ const pileNeed = (f: InForce, all: PileState[], p: PileState, day: Day, dmPct: P
   const dry = herdForageDry(f.heads)
   if (dry === undefined) return undefined
   return {
-    lbDay: (dry * 100) / dmPct / by, from: 'intake', on: [...f.headsOn.values()].sort().at(-1)!, head: [...f.heads.values()].reduce((a, b) => a + b, 0),
+    lbDay: (dry * 100) / dmPct / by,
+    from: 'intake',
+    on: [...f.headsOn.values()].sort().at(-1)!,
+    head: [...f.heads.values()].reduce((a, b) => a + b, 0),
     sharedBy: by,
   }
 }
@@ -145,7 +156,14 @@ const pileNeed = (f: InForce, all: PileState[], p: PileState, day: Day, dmPct: P
 const withWhatIf = (rations: Ration[], day: Day, p: PileState | undefined, w: WhatIf): Ration[] => {
   const { head, group, lbPerDay, lbPerHead } = w
   if (head === undefined && lbPerDay === undefined && lbPerHead === undefined) return rations
-  const more: Ration = { type: 'ration', on: day, ...(group && { group }), ...(head !== undefined && { head }), ...(lbPerDay !== undefined && { lbPerDay }), ...(lbPerHead !== undefined && { lbPerHead }) }
+  const more: Ration = {
+    type: 'ration',
+    on: day,
+    ...(group && { group }),
+    ...(head !== undefined && { head }),
+    ...(lbPerDay !== undefined && { lbPerDay }),
+    ...(lbPerHead !== undefined && { lbPerHead }),
+  }
   if (p && (lbPerDay !== undefined || lbPerHead !== undefined)) more.pile = p.name
   return [...rations.filter(r => r.on <= day), more]
 }
@@ -188,4 +206,21 @@ export const needOf = (book: Book, p: PileState, day: Day, dmPct: Pct, whatIf: W
 export const headOf = (book: Book, day: Day, group?: string): number | undefined => {
   const { heads } = inForce(rationsOf(book), day)
   return heads.get(group ?? MAIN_GROUP) ?? (group === undefined && heads.size === 1 ? [...heads.values()][0] : undefined)
+}
+
+/** What the herd gets of one crop a day, lb as fed, before anything is split between piles: the crop's own ration, else what the piles of it give, else the herd's. */
+export const cropNeed = (book: Book, day: Day, crop: string, dmPct: Pct, whatIf: WhatIf = {}): Lb | undefined => {
+  const f = inForce(withWhatIf(rationsOf(book), day, undefined, whatIf), day)
+  const own = sum(f.crops.get(crop), f, dmPct)
+  if (own && whatIf.lbPerHead === undefined) return own.lb
+  const whole = sum(f.herd, f, dmPct)
+  if (whole && whatIf.lbPerHead !== undefined) return whole.lb
+  const of = piles(book).filter(p => cropsIn(p).includes(crop))
+  const parts = of.flatMap(p => sum(f.piles.get(p.name), f, dmPct) ?? [])
+  // Piles follow one another; the last said is what is fed now.
+  const last = parts.reduce<{ lb: Lb; on: Day } | undefined>((a, b) => (a && a.on > b.on ? a : b), undefined)
+  if (last) return last.lb
+  if (whole) return whole.lb
+  const dry = herdForageDry(f.heads)
+  return dry === undefined ? undefined : (dry * 100) / dmPct
 }

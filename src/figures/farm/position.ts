@@ -28,11 +28,16 @@ const PLANNED_SD: Share = 0.035
 /** A sheet hangs over at both ends by so much, ft, give or take. Common practice: two feet and what the store had. */
 const OVERHANG: [Ft, Ft] = [9, 5]
 /** A face is not plumb and is told by eye, ft. Common practice, no source. */
-const EYE_SD: Ft = 1.3
+const EYE_SD: Ft = 1.1
 
 export const lengthKnown = (p: PileState): Length | undefined => {
   const ft = lengthOf(p)
-  if (ft !== undefined && ft > 0) return { ft, sd: p.measured?.lengthFt !== undefined ? MEASURED_SD : PLANNED_SD, from: p.measured?.lengthFt !== undefined ? 'measured' : 'planned' }
+  if (ft !== undefined && ft > 0)
+    return {
+      ft,
+      sd: p.measured?.lengthFt !== undefined ? MEASURED_SD : PLANNED_SD,
+      from: p.measured?.lengthFt !== undefined ? 'measured' : 'planned',
+    }
   const long = Math.max(0, ...p.sheets.map(s => Math.max(s.lengthFt ?? 0, s.widthFt ?? 0)))
   return long > 20 ? { ft: long - OVERHANG[0], sd: OVERHANG[1] / (long - OVERHANG[0]), from: 'sheet' } : undefined
 }

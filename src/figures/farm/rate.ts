@@ -2,7 +2,7 @@ import { lengthOf, type PileState } from '../../book/pile.ts'
 import { addDays, type Day, daysBetween } from '../../units/calendar.ts'
 import type { Ft, In } from '../../units/measure.ts'
 import { IN_PER_FT } from '../../units/measure.ts'
-import { passing } from './advance.ts'
+import { passing, placeOf } from './advance.ts'
 import type { Estimate } from './estimate.ts'
 import { type FaceReading, lengthKnown, readingsOf } from './position.ts'
 
@@ -52,12 +52,15 @@ export const rateOf = (p: PileState, day: Day, estimate?: Estimate): Rate | unde
     const before = one.findLast(r => daysBetween(r.on, last.on) >= SHORTEST)
     const used = recent.length >= 3 && daysBetween(recent[0]!.on, last.on) >= SHORTEST ? recent : before ? [before, last] : []
     const ft = used.length ? slope(used) : undefined
-    if (ft !== undefined && ft > 0 && daysBetween(last.on, day) <= 2 * LATELY) return { inPerDay: ft * IN_PER_FT, from: 'readings', days: daysBetween(used[0]!.on, last.on) }
+    if (ft !== undefined && ft > 0 && daysBetween(last.on, day) <= 2 * LATELY)
+      return { inPerDay: ft * IN_PER_FT, from: 'readings', days: daysBetween(used[0]!.on, last.on) }
   }
   const fed = byFeet(p, day)
   if (fed) return fed
   if (!estimate?.use || !length || estimate.whole.lb <= 0) return undefined
-  const perFt = estimate.parts.reduce((s, part, i) => s + part.weight * passing(estimate.evidence.input.forms[i]!, part.at), 0) * (estimate.whole.lb / length.ft)
+  const perFt =
+    estimate.parts.reduce((s, part) => s + part.weight * passing(part.form, placeOf(part.form, part.at)), 0) *
+    (estimate.whole.lb / length.ft)
   return perFt > 0 ? { inPerDay: (estimate.use.lb / perFt) * IN_PER_FT, from: 'use', days: 0 } : undefined
 }
 
@@ -75,4 +78,5 @@ export const faceToday = (p: PileState, day: Day, rate: Rate | undefined): Ft | 
 }
 
 /** The day the face gets so far, at its rate. */
-export const reachesOn = (day: Day, fromFt: Ft, toFt: Ft, inPerDay: In): Day => addDays(day, Math.max(0, Math.round(((toFt - fromFt) * IN_PER_FT) / inPerDay)))
+export const reachesOn = (day: Day, fromFt: Ft, toFt: Ft, inPerDay: In): Day =>
+  addDays(day, Math.max(0, Math.round(((toFt - fromFt) * IN_PER_FT) / inPerDay)))

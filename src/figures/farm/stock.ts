@@ -39,13 +39,23 @@ export const stockOf = (book: Book, until: Day): StockItem[] => {
   const known = new Set(eventsOf(book, 'supply').map(t => shelf(t.event.item)))
   const steps: { on: Day; n: number; run: () => void }[] = moves
     .filter(t => t.event.on <= until)
-    .map(t => ({ on: t.event.on, n: t.n, run: () => (t.event.type === 'supply' ? supply(t as Told<'supply'>) : cover(t as Told<'cover'>)) }))
+    .map(t => ({
+      on: t.event.on,
+      n: t.n,
+      run: () => (t.event.type === 'supply' ? supply(t as Told<'supply'>) : cover(t as Told<'cover'>)),
+    }))
   const supply = ({ event: e }: Told<'supply'>): void => {
     const item = shelf(e.item)
     if (e.change === 'have') {
       const s = stock.find(x => x.item === item && x.widthFt === e.widthFt && x.lengthFt === e.lengthFt)
       if (s) s.count = e.count
-      else stock.push({ item, count: e.count, ...(e.widthFt !== undefined && { widthFt: e.widthFt }), ...(e.lengthFt !== undefined && { lengthFt: e.lengthFt }) })
+      else
+        stock.push({
+          item,
+          count: e.count,
+          ...(e.widthFt !== undefined && { widthFt: e.widthFt }),
+          ...(e.lengthFt !== undefined && { lengthFt: e.lengthFt }),
+        })
     } else change(item, e.change === 'add' ? e.count : -e.count, e.widthFt, e.lengthFt)
   }
   const on = new Map<string, number>()
@@ -62,7 +72,8 @@ export const stockOf = (book: Book, until: Day): StockItem[] => {
   for (const t of ends) {
     // At the end of a pile its weights and its mesh lie free again.
     steps.push({
-      on: t.event.on, n: t.n,
+      on: t.event.on,
+      n: t.n,
       run: () => {
         for (const item of COMES_BACK) {
           const key = `${t.event.pile}\n${item}`

@@ -15,7 +15,11 @@ export interface UnitWeight {
 
 type Counted = EventOf<'feed'> | EventOf<'spoil'> | EventOf<'shift'>
 
-const WORDS: Record<string, RegExp> = { bucket: /bucket|scoop|cubeta|pala|cucharon/i, batch: /batch|mix|tmr|mezcla/i, load: /feed|wagon|carro/i }
+const WORDS: Record<string, RegExp> = {
+  bucket: /bucket|scoop|cubeta|pala|cucharon/i,
+  batch: /batch|mix|tmr|mezcla/i,
+  load: /feed|wagon|carro/i,
+}
 
 /**
  * Pounds in one bucket, batch or load of feed taken from a pile: as the crew's own weighed ones, else as a box of that name
@@ -34,7 +38,10 @@ export const unitWeights = (book: Book): ((unit: 'load' | 'bucket' | 'batch') =>
   return unit => {
     const t = told.get(unit)
     if (t) return { lb: t.lb / t.count, from: 'told' }
-    const box = named.find(b => b.name === unit) ?? named.find(b => WORDS[unit]?.test(b.name)) ?? (unit === 'load' && named.length === 1 ? named[0] : undefined)
+    const box =
+      named.find(b => b.name === unit) ??
+      named.find(b => WORDS[unit]?.test(b.name)) ??
+      (unit === 'load' && named.length === 1 ? named[0] : undefined)
     if (box) return { lb: box.lb, from: 'box' }
     return unit === 'bucket' ? { lb: BUCKET_LB, from: 'default' } : undefined
   }

@@ -50,16 +50,18 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
 
 const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).join(' ')
 
+const NOT_NAME = /^(the|a|an|la|el|uh|um|so|ok|okay|its|it|is|un|una)$/
+const HESITATES = /^(uh|um|er|eh|este|thats|its)$/
+
 /** Names are short runs up to a number, a comma or another verb. */
 const takeName = (p: Pool, from: number): string | undefined => {
   let k = from
-  while (p.items[k] && ((isThin(p.items[k]!) && !has(p.items[k], 'comma')) || has(p.items[k], 'pileword')) && p.free(k)) k++
+  while (p.items[k] && (NOT_NAME.test(p.items[k]!.tokens[0]!.norm) || has(p.items[k], 'pileword')) && p.free(k)) k++
   let end = k
   while (p.free(end) && end - k < 4) {
     const i = p.items[end]!
     if (i.sides || has(i, 'comma') || has(i, 'v:alias') || has(i, 'dim:width') || has(i, 'date')) break
-    if (i.num !== undefined && end === k) break
-    if (i.num !== undefined) break
+    if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break
     if (end > k && (has(i, 'and') || has(i, 'on') || has(i, 'off') || has(i, 'pileword') || i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1)) break
     end++
   }
@@ -166,6 +168,7 @@ export const pack = (p: Pool): Found | undefined => {
   p.take(verb)
   const t = p.num(['tractor'])
   if (t >= 0) out.slots.tractors = p.take(t)!.num
+  else if (p.find(i => has(i, 'unit:tractor') && i.num === undefined && /^(tractor|packer|trator|trctr)$/.test(i.tokens.at(-1)!.norm)) >= 0 && p.items.some(i => /^(a|one|un|1)$/.test(i.text.toLowerCase()))) out.slots.tractors = 1
   const h = p.num(['hour'])
   if (h >= 0) out.slots.hours = p.take(h)!.num
   const layer = p.num(['in', undefined], (i, k) => i.unit === 'in' || hasCat(p.items[k + 1], 'dim'))

@@ -13,7 +13,7 @@ export const load = (p: Pool): Found | undefined => {
   const fed = p.sense('v:feed') >= 0 && verb < 0
   if (fed) return undefined
   const at = p.num(['load'])
-  const bucket = at < 0 && (verb >= 0) ? p.num(['bucket']) : -1
+  const bucket = at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0)) ? p.num(['bucket']) : -1
   const weight = p.num([...WEIGHT])
   const bareLoad = at < 0 && bucket < 0 ? p.find(i => i.num === undefined && hasCat(i, 'unit') && has(i, 'unit:load')) : -1
   const cropAt = p.find((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(p.items[k - 1], 'say')))
@@ -164,8 +164,11 @@ export const feed = (p: Pool): Found | undefined => {
   const verb = p.sense('v:feed')
   const take = verb < 0 ? p.sense('v:take') : -1
   const base = verb < 0 && take < 0 ? p.sense('b:feed', 'b:take') : -1
-  if (verb < 0 && take < 0 && base < 0) return undefined
+  const offPile = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
+  const bareOff = verb < 0 && take < 0 && base < 0 && p.sense('v:put', 'v:push', 'v:pitch') < 0 && p.cat('mat') < 0 && p.cat('what') < 0 && (p.num(['batch']) >= 0 || (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'load', undefined]) >= 0))
+  if (verb < 0 && take < 0 && base < 0 && !bareOff) return undefined
   if (p.cat('per') >= 0) return undefined
+  if (bareOff && p.find(i => has(i, 'thing:left') || has(i, 'thing:face') || hasCat(i, 'dm') || hasCat(i, 'crop')) >= 0) return undefined
   if (p.find(i => has(i, 'thing:spoiled')) >= 0) return undefined
   if (take >= 0 && p.cat('mat') >= 0) return undefined
   if (take >= 0 && p.num(['ft', 'in', 'bucket', 'load', 'batch', 'lb', 'ton']) < 0 && !hasVague(p)) return undefined

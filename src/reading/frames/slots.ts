@@ -13,6 +13,8 @@ export interface Found {
   bias?: number
   /** Frames that tell several events of one type: one slot set each. */
   several?: Record<string, unknown>[]
+  /** Further piles of the same deed. */
+  morePiles?: string[]
   /** Said in the bare form of the verb: it may be an order. */
   order?: boolean
   full: boolean
@@ -48,12 +50,27 @@ export const takePile = (p: Pool, out: Found, slot = 'pile', want?: 'on' | 'off'
     const i = p.take(at)!
     out.slots[slot] = valueOf(i, 'pile')
     if (i.slip) out.slip = true
+    if (slot === 'pile') {
+      // "barn and shop": the second pile has the same done to it, where the frame allows
+      let k = at + 1
+      while (p.items[k] && has(p.items[k], 'and') && hasCat(p.items[nextSolid(p, k)], 'pile') && p.free(nextSolid(p, k))) {
+        k = nextSolid(p, k)
+        out.morePiles = [...(out.morePiles ?? []), valueOf(p.take(k), 'pile')!]
+        k++
+      }
+    }
     p.takeSense('pileword')
     return
   }
   const name = takeStrange(p, want)
   if (name) out.strange = name
   else p.takeSense('pileword')
+}
+
+const nextSolid = (p: Pool, k: number): number => {
+  let j = k + 1
+  while (p.items[j] && isThin(p.items[j]!)) j++
+  return j
 }
 
 /** Words nobody knows where a pile's name belongs: "on hilltop", "river pile". */

@@ -1,0 +1,45 @@
+import type { Answer } from '../../book/asks.ts'
+import { type Book, setting } from '../../book/book.ts'
+import type { PileState } from '../../book/pile.ts'
+import { estimate } from '../farm/estimate.ts'
+import type { Now } from '../farm/now.ts'
+import { lossCost } from '../money.ts'
+import { nothingIn, Z80 } from './left.ts'
+import { type Refusal, refuse, slots, told } from './refusal.ts'
+
+/** Less of the pile than this gone, and its record says little of the loss yet. */
+const TELLING = 0.35
+
+/** What is lost of what went in: expected by its causes, with its range, and what the pile's own record shows so far. */
+export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
+  const nothing = nothingIn(p)
+  if (nothing) return nothing
+  const e = estimate(book, p, now)
+  const v = e.evidence
+  if (v.inLb <= 0) return refuse('nothing-in-pile', { pile: p.name, stage: p.stage })
+  const { mean, sd, byCause } = v.loss
+  const lbDry = (v.inLb * v.dmPct * mean) / 100
+  const price = setting(book, 'tonPrice', Number.NaN)
+  const gone = 1 - e.left.lb / Math.max(1, e.whole.lb)
+  // What went in and will come out by the record: boxes that ran light look the same as feed that was lost.
+  const record =
+    gone >= TELLING ? { inLb: v.inLb, outLb: e.whole.lb, pct: 100 * (1 - e.whole.lb / v.inLb), sd: (100 * e.whole.sd) / v.inLb } : undefined
+  return slots({
+    about: 'loss' as const,
+    pile: p.name,
+    pct: 100 * mean,
+    lbDry,
+    pctLow: Math.max(0, 100 * (mean - Z80 * sd)),
+    pctHigh: 100 * (mean + Z80 * sd),
+    causes: Object.entries(byCause.causes).map(([cause, r]) => ({ cause, ...r })),
+    thrownLb: v.lostLb || undefined,
+    record,
+    cost: lossCost(v.inLb, 100 * mean, Number.isNaN(price) ? undefined : price),
+    how: [
+      ...Object.entries(byCause.causes).map(([cause, r]) => told('how-loss-cause', { cause, pct: r.mid, low: r.low, high: r.high })),
+      told('how-loss-total', { pct: byCause.total.mid, low: byCause.total.low, high: byCause.total.high }),
+      ...(record ? [told('how-loss-record', { pct: record.pct })] : []),
+    ],
+    notes: byCause.outside ? [told('note-outside', { what: byCause.outside })] : [],
+  })
+}

@@ -1,0 +1,55 @@
+import type { Share } from '../../units/measure.ts'
+import { DAY_SD, type Part, USE_STEP } from './fuse.ts'
+import { normalBelow } from './gauss.ts'
+
+/** The day's own ups and downs and the last wedge that nobody feeds, days. Common practice, no source. */
+const END_DAYS = 0.6
+
+/**
+ * Chance that the pile is gone within `d` days: that what is left, less `d` days of use, falls below nothing. Both are Gaussian and go together under each
+ * set of guesses, so the chance is one of the normal distribution (Fieller's argument for a quotient); over all, the weighted mean.
+ */
+const goneBy = (parts: readonly Part[], d: number): Share => {
+  let t = 0
+  for (const p of parts) {
+    const wander = (USE_STEP * p.use) ** 2 * d
+    const v = p.leftVar + d * d * (p.useVar + wander / 3) - 2 * d * p.covar + d * (DAY_SD * p.use) ** 2 + (END_DAYS * p.use) ** 2
+    t += p.weight * normalBelow((d * p.use - p.left) / Math.sqrt(Math.max(1e-9, v)))
+  }
+  return t
+}
+
+/** Past this many days a pile lasts for good. */
+const FOREVER = 4096
+
+/**
+ * The number of days within which the pile is gone with chance `q`, given that it is not gone yet: somebody still asks for it. Never below 0; undefined where
+ * nothing is fed or it lasts for good.
+ */
+export const daysAt = (parts: readonly Part[], q: Share): number | undefined => {
+  if (!parts.some(p => p.use > 0)) return undefined
+  const before = Math.min(0.999, goneBy(parts, 0))
+  const chance = before + q * (1 - before)
+  let low = 0
+  let high = 8
+  while (goneBy(parts, high) < chance && high < FOREVER) high *= 2
+  if (high >= FOREVER) return undefined
+  while (high - low > 0.005) {
+    const mid = (low + high) / 2
+    if (goneBy(parts, mid) < chance) low = mid
+    else high = mid
+  }
+  return (low + high) / 2
+}
+
+/** Mean and standard deviation of one of the numbers over all sets of guesses. */
+export const overall = (
+  parts: readonly Part[],
+  mean: 'left' | 'use' | 'whole',
+  variance: 'leftVar' | 'useVar' | 'wholeVar',
+): { mean: number; sd: number } => {
+  const weight = parts.reduce((t, p) => t + p.weight, 0)
+  const m = parts.reduce((t, p) => t + p.weight * p[mean], 0) / weight
+  const v = parts.reduce((t, p) => t + p.weight * (p[variance] + (p[mean] - m) ** 2), 0) / weight
+  return { mean: m, sd: Math.sqrt(Math.max(0, v)) }
+}

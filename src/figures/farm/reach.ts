@@ -1,0 +1,97 @@
+import { type Book, eventsOf, piles } from '../../book/book.ts'
+import type { EventOf } from '../../book/events.ts'
+import { hasFeed, type PileState } from '../../book/pile.ts'
+import { addDays, type Day, daysBetween } from '../../units/calendar.ts'
+import type { Lb } from '../../units/measure.ts'
+import { type Estimate, estimate } from './estimate.ts'
+import { needOf, type WhatIf } from './need.ts'
+import type { Now } from './now.ts'
+
+/** One pile in the order in which it will be fed. */
+export interface Leg {
+  pile: string
+  lbDry: Lb
+  /** Day it is opened; today for one that is open. */
+  opens: Day
+  runsOut: Day
+  days: number
+}
+
+export interface Reach {
+  /** Everything that is there to be fed, lb dry, and its standard error. */
+  haveDry: Lb
+  haveSd: Lb
+  /** Used a day, lb dry and as fed, over all piles that are open. */
+  dayDry: Lb
+  dayAsFed: Lb
+  /** Error of the use, a share. */
+  daySd: number
+  legs: Leg[]
+  dmPct: number
+}
+
+/** The next harvest from a day on, of one crop where one is named. */
+export const nextHarvest = (book: Book, day: Day, crop?: string): EventOf<'harvest'> | undefined =>
+  eventsOf(book, 'harvest')
+    .map(t => t.event)
+    .find(e => e.on >= day && (!crop || e.crop === crop))
+
+const factor = (book: Book, p: PileState, e: Estimate, now: Now, whatIf: WhatIf): number => {
+  const dm = e.evidence.dmPct
+  const before = needOf(book, p, now.day, dm)
+  const after = needOf(book, p, now.day, dm, whatIf)
+  return before && after && before.lbDay > 0 ? after.lbDay / before.lbDay : 1
+}
+
+/**
+ * All feed of the farm (or of one pile) against all that is used a day: piles that are open are fed at their own pace, and
+ * as one ends the next takes its place. Undefined where no pile holds anything or nothing tells the use.
+ */
+export const reachOf = (
+  book: Book,
+  now: Now,
+  only: PileState | undefined,
+  whatIf: WhatIf & { headNow?: number },
+  addLb: Lb = 0,
+): Reach | undefined => {
+  const held = (only ? [only] : piles(book)).filter(p => hasFeed(p) || p.stage === 'feeding')
+  const all = held.map(p => ({ p, e: estimate(book, p, now) })).filter(({ e }) => e.whole.lb > 0)
+  const open = all.filter(({ p, e }) => p.stage === 'feeding' && e.use && (e.days?.mid ?? 0) > 0)
+  const base = open.length ? open : all.filter(({ e }) => e.use).slice(0, 1)
+  if (!all.length || !base.length) return undefined
+  const { head, headNow, lbPerDay } = whatIf
+  // A herd's day said in the question is for all piles together; shares stay as they are.
+  const asFed = base.reduce((s, { e }) => s + e.use!.lb, 0)
+  const scale = (x: (typeof base)[number]): number => {
+    if (lbPerDay !== undefined) return lbPerDay / asFed
+    if (head !== undefined && headNow) return whatIf.lbPerHead === undefined ? head / headNow : factor(book, x.p, x.e, now, whatIf)
+    return factor(book, x.p, x.e, now, whatIf)
+  }
+  const uses = base.map(x => ({ x, lb: x.e.use!.lb * scale(x), dm: x.e.evidence.dmPct }))
+  const dayAsFed = uses.reduce((s, u) => s + u.lb, 0)
+  const dayDry = uses.reduce((s, u) => s + (u.lb * u.dm) / 100, 0)
+  const lbAll = all.reduce((s, { e }) => s + e.left.lb, 0)
+  const dryAll = all.reduce((s, { e }) => s + (e.left.lb * e.evidence.dmPct) / 100, 0)
+  const dmPct = lbAll > 0 ? (100 * dryAll) / lbAll : (100 * dayDry) / dayAsFed
+  const haveDry = dryAll + (addLb * dmPct) / 100
+  const haveSd = Math.sqrt(all.reduce((s, { e }) => s + ((e.left.sd * e.evidence.dmPct) / 100) ** 2, 0))
+  const daySd = Math.sqrt(base.reduce((s, { e }) => s + e.use!.sd ** 2, 0)) / Math.max(1e-9, asFed)
+
+  const legs: Leg[] = []
+  for (const { x, lb, dm } of uses) {
+    const lbDry = (x.e.left.lb * dm) / 100
+    const days = lb > 0 ? x.e.left.lb / lb : 0
+    legs.push({ pile: x.p.name, lbDry, opens: now.day, runsOut: addDays(now.day, Math.floor(days)), days })
+  }
+  let free = legs.map(l => l.runsOut).sort()[0]!
+  const closed = all.filter(a => !base.includes(a)).sort((a, b) => ((a.p.sealedOn ?? '9') < (b.p.sealedOn ?? '9') ? -1 : 1))
+  for (const { p, e } of closed) {
+    const lbDry = (e.left.lb * e.evidence.dmPct) / 100
+    const days = dayDry > 0 ? lbDry / dayDry : 0
+    legs.push({ pile: p.name, lbDry, opens: free, runsOut: addDays(free, Math.floor(days)), days })
+    free = addDays(free, Math.floor(days))
+  }
+  return { haveDry, haveSd, dayDry, dayAsFed, daySd, legs, dmPct }
+}
+
+export const daysUntil = (now: Now, until: Day): number => Math.max(0, daysBetween(now.day, until))
