@@ -106,6 +106,15 @@ answer-density = { CAP($pile) }: { NUMBER($dry, maximumFractionDigits: 1) } lb d
     [yes] , { NUMBER($air, maximumFractionDigits: 0) }% air
    *[no] {""}
 }.
+answer-density-verdict = { $enough ->
+    [yes] Packed enough.
+   *[no] Too loose, { NUMBER($target, maximumFractionDigits: 0) } is wanted.
+}{ HAS($ways) ->
+    [yes] {" "}It takes { $ways }.
+   *[no] {""}
+}
+answer-mend-tractor = tractors of { NUMBER($lb, maximumSignificantDigits: 2) } lb
+answer-mend-hauling = hauling at { NUMBER($tons, maximumFractionDigits: 0) } tons an hour
 answer-density-basis = { $basis ->
     [packing] Worked out from the packing told.
     [measured] Worked out from the size measured.
@@ -128,17 +137,25 @@ answer-cover-bags = { $count } gravel bags
 answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } ft of edge
 answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } tons gravel
 answer-cover-stock = { $fromStock ->
-    [yes] { HAS($widthFt) ->
-        [yes] In stock: { by-feet }.
-       *[no] A sheet that fits is in stock.
+    [yes] { HAS($sheets) ->
+        [yes] In stock: { $sheets }
+       *[no] A sheet that fits is in stock
     }
-   *[no] No sheet in stock fits.
-}
+   *[no] No sheet in stock fits
+}{ HAS($tires) ->
+    [yes] , { $tires } tires short
+   *[no] {""}
+}.
 answer-plan = { NUMBER($width, maximumFractionDigits: 0) } ft wide, { NUMBER($height, maximumFractionDigits: 1) } ft high, { NUMBER($length, maximumFractionDigits: 0) } ft long.
 answer-plan-holds = Holds about { ABOUT($lb) } dry matter{ HAS($inPerDay) ->
     [yes] , face { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day
    *[no] {""}
 }.
+answer-plan-cover = To cover it: { $sheet }{ HAS($weights) ->
+    [yes] , { $weights }
+   *[no] {""}
+}.
+answer-loss-cost = About ${ NUMBER($cost, maximumSignificantDigits: 2) } at the price set.
 answer-ready = { $ready ->
     [yes] { CAP($pile) } can be opened, ready since { $readyOn }.
    *[no] { CAP($pile) } is not ready: covered { $sealedOn }, leave it shut until { $readyOn }.

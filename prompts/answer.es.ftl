@@ -106,6 +106,15 @@ answer-density = { CAP($pile) }: { NUMBER($dry, maximumFractionDigits: 1) } lb d
     [yes] , { NUMBER($air, maximumFractionDigits: 0) } % de aire
    *[no] {""}
 }.
+answer-density-verdict = { $enough ->
+    [yes] Bien pisada.
+   *[no] Está floja, conviene { NUMBER($target, maximumFractionDigits: 0) }.
+}{ HAS($ways) ->
+    [yes] {" "}Hacen falta { $ways }.
+   *[no] {""}
+}
+answer-mend-tractor = tractores de { NUMBER($lb, maximumSignificantDigits: 2) } lb
+answer-mend-hauling = acarreo a { NUMBER($tons, maximumFractionDigits: 0) } toneladas por hora
 answer-density-basis = { $basis ->
     [packing] Sale del pisado que se anotó.
     [measured] Sale de las medidas que se anotaron.
@@ -128,17 +137,25 @@ answer-cover-bags = { $count } bolsas de grava
 answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } pies de orilla
 answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } toneladas de grava
 answer-cover-stock = { $fromStock ->
-    [yes] { HAS($widthFt) ->
-        [yes] En existencia: { by-feet }.
-       *[no] Hay un plástico que alcanza.
+    [yes] { HAS($sheets) ->
+        [yes] En existencia: { $sheets }
+       *[no] Hay un plástico que alcanza
     }
-   *[no] No hay plástico que alcance.
-}
+   *[no] No hay plástico que alcance
+}{ HAS($tires) ->
+    [yes] , faltan { $tires } llantas
+   *[no] {""}
+}.
 answer-plan = { NUMBER($width, maximumFractionDigits: 0) } pies de ancho, { NUMBER($height, maximumFractionDigits: 1) } de alto, { NUMBER($length, maximumFractionDigits: 0) } de largo.
 answer-plan-holds = Le caben unas { ABOUT($lb) } de materia seca{ HAS($inPerDay) ->
     [yes] , cara a { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día
    *[no] {""}
 }.
+answer-plan-cover = Para taparla: { $sheet }{ HAS($weights) ->
+    [yes] , { $weights }
+   *[no] {""}
+}.
+answer-loss-cost = Unos ${ NUMBER($cost, maximumSignificantDigits: 2) } al precio puesto.
 answer-ready = { $ready ->
     [yes] { CAP($pile) } ya se puede abrir, lista desde el { $readyOn }.
    *[no] { CAP($pile) } no está lista: tapada el { $sealedOn }, mejor cerrada hasta el { $readyOn }.

@@ -31,6 +31,7 @@ figures-do-not-fit = Lo anotado{ HAS($pile) ->
 not-open = { CAP($pile) } todavía no se abre.
 not-covered = { CAP($pile) } no está tapada todavía. El tiempo cuenta desde que se tapa.
 no-face-known = Falta dónde va la cara de { $pile }, en pies, o lo que se da al día, por ejemplo: la cara va en 40 pies.
+plan-impossible = Con eso no sale ninguna pila: { WORD("outside", $what) }.
 no-amount-known = { $missing ->
     [ration] Falta lo que come el ganado al día, o las toneladas, por ejemplo: qué tan grande para 600 toneladas.
    *[days] Faltan las toneladas o los días, por ejemplo: qué tan grande para 600 toneladas.
@@ -42,6 +43,11 @@ weighed-tickets = lo que marcaron sus boletas
 weighed-box = lo que se dijo que le cabe
 weighed-crop-box = la caja de ese cultivo
 weighed-usual = una caja normal
+lost-filling = llenado
+lost-fermentation = fermentación
+lost-seepage = escurrimiento
+lost-top = arriba y lados
+lost-face = cara
 moves-readings = las lecturas
 moves-feet = los pies que se anotaron
 moves-use = lo que se da al día
@@ -94,18 +100,51 @@ how-narrow = { $what ->
     [tickets] Pesando unos viajes
     [length] Midiendo el largo con cinta
    *[ration] Leyendo en la báscula la comida de un día
-} el margen baja, de { NUMBER($half, maximumFractionDigits: 0) } a { NUMBER($then, maximumFractionDigits: 0) } días para cada lado.
+} el margen baja, de { NUMBER($half, maximumFractionDigits: 0) } a { NUMBER($after, maximumFractionDigits: 0) } días para cada lado.
 how-cover = Para { $widthFt } por { $lengthFt } pies{ HAS($heightFt) ->
-    [yes] , { $heightFt } de alto
+    [yes] , { NUMBER($heightFt, maximumFractionDigits: 1) } de alto
    *[no] {""}
-}, con 2 pies de sobra alrededor.
-how-density = Materia seca por pie cúbico, por las medidas, si no por el pisado, si no lo normal.
+}{ HAS($assumed) ->
+    [yes] {" "}(alto sin anotar)
+   *[no] {""}
+}.
+how-sheet = Por encima de la corona y hasta el suelo, 2 pies más alrededor: { NUMBER($widthFt, maximumFractionDigits: 0) } por { NUMBER($lengthFt, maximumFractionDigits: 0) } pies.
+how-tires = { $tires } llantas en { NUMBER($areaFt2, maximumSignificantDigits: 3) } pies cuadrados, una junto a otra.
+how-edge = { NUMBER($edgeFt, maximumFractionDigits: 0) } pies de orilla con peso.
+how-density-measured = { ABOUT($lb) } en { NUMBER($ft3, maximumSignificantDigits: 3) } pies cúbicos, como se midió.
+how-density-packing = { $tractors ->
+    [one] { $tractors } tractor
+   *[other] { $tractors } tractores
+} de { $tractorLb } lb, capas de { $layerIn } pulgadas, { NUMBER($tonsHour, maximumFractionDigits: 0) } toneladas por hora.
+how-density-usual = Lo normal{ HAS($crop) ->
+    [yes] {" "}en { WORD("crop", $crop) }
+   *[no] {""}
+}; del pisado o las medidas no hay nada anotado.
+how-porosity = Aire según la materia seca de { NUMBER($dmPct, maximumFractionDigits: 0) } %; conviene no más de { PCT($target) } %.
+how-density-loss = Así de pisada se pierde como { NUMBER($pct, maximumFractionDigits: 0) } % en medio año.
 how-face-rate = La cara avanza { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día, según { WORD("moves", $from) }{ HAS($days) ->
     [yes] , en { n-days }
    *[no] {""}
 }.
-how-face-least = En esta época hacen falta { NUMBER($inPerDay, maximumFractionDigits: 0) } pulgadas al día.
-how-plan = Sale de la materia seca, de lo apretado que queda y de una cara que avance lo suficiente.
+how-face-least = { $season ->
+    [warm] Con calor
+   *[cool] Con frío
+} hacen falta { NUMBER($inPerDay, maximumFractionDigits: 0) } pulgadas al día por lo menos, mejor { NUMBER($goal, maximumFractionDigits: 0) }.
+how-plan-amount = { ABOUT($lbDry) } de materia seca{ HAS($days) ->
+    [yes] , { n-days }{ HAS($lbDay) ->
+        [yes] {" "}a { NUMBER($lbDay, maximumSignificantDigits: 3) } lb
+       *[no] {""}
+    }
+   *[no] {""}
+} con { NUMBER($dmPct, maximumFractionDigits: 0) } % de materia seca{ HAS($loss) ->
+    [yes] , { $loss } % perdido en el camino
+   *[no] {""}
+}.
+how-plan-face = Una cara que avance { NUMBER($inPerDay, maximumFractionDigits: 0) } pulgadas al día.
+how-plan-shape = Pisada a { NUMBER($density, maximumFractionDigits: 1) } lb de materia seca por pie cúbico, lados de { $run } a 1.
+how-loss-cause = { CAP(WORD("lost", $cause)) }: { NUMBER($pct, maximumFractionDigits: 1) } % ({ NUMBER($low, maximumFractionDigits: 1) } a { NUMBER($high, maximumFractionDigits: 1) }).
+how-loss-total = Todo junto { NUMBER($pct, maximumFractionDigits: 0) } % ({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) }).
+how-loss-record = Según lo que lleva anotado: { NUMBER($pct, maximumFractionDigits: 0) } %.
 how-ready = Tapada el { $sealedOn }, y { n-days } para trabajar.
 how-have = Hay { ABOUT($lbDry) } de materia seca en { $piles }.
 how-day = Se usan al día { NUMBER($lb, maximumSignificantDigits: 3) } lb tal cual, { NUMBER($lbDry, maximumSignificantDigits: 3) } en seco.
@@ -132,28 +171,95 @@ note-mix-turns = La mezcla cambia en { NUMBER($atFt, maximumFractionDigits: 0) }
     [yes] , como el { $on }
    *[no] {""}
 }.
-note-height-assumed = Sin altura anotada: se tomó una normal.
+note-height-assumed = Sin altura anotada: se tomaron { NUMBER($ft, maximumFractionDigits: 0) } pies.
+note-face-not-read = Nadie ha leído la cara: la cuenta sale de lo que se da.
+note-density-guide = Sale del pisado que se anotó, es solo una guía.
+note-density-assumed = Nada anotado del pisado o las medidas: se tomó lo normal.
+note-hours-assumed = Horas de acarreo sin anotar: se tomó un día normal.
+note-outside = Aproximado, fuera de lo conocido: { WORD("outside", $what) }.
+note-plan-year = Para un año.
+note-plan-slower-face = Con este ganado la cara avanza más despacio de lo deseable.
+note-plan-below-least = Con este ganado la cara avanza menos de lo debido en cualquier pila que valga la pena pisar.
+note-plan-lower = Conviene más baja.
+note-plan-narrower = Conviene más angosta.
+note-plan-short-pile = Sale más corta que ancha: es poca comida para una pila.
+note-plan-several-piles = Demasiado larga para una pila: conviene hacer varias.
+note-gas = { $stage ->
+    [worst] El gas está en lo peor ahora
+   *[danger] Puede haber gas
+}, hasta el { $clearOn }: afuera, del lado del viento.
+note-better-later = Mejor todavía después del { $on }.
+note-core-hot = El centro está más caliente de lo debido.
+note-spot-hot = Hay un punto caliente: ahí se está quemando comida.
+note-protein-bound = Tan caliente que la proteína se pierde para la vaca.
 note-no-face = Falta dónde va la cara de { $pile } para saber la mezcla ahí.
 
-# Límites de las fórmulas: lo anotado queda fuera de aquello para lo que se hicieron.
+# Medidas que no pueden ser, y límites de las fórmulas, nombrados donde una cuenta se salió de ellos.
 
-box-volume = Esa caja queda fuera de lo normal, de 50 a 2,500 pies cúbicos.
-dry-matter = Esa materia seca queda fuera de lo que abarca la fórmula.
-sample-weights = Los pesos de la muestra no cuadran: seca debe pesar menos que mojada.
-no-weighing = No hay peso anotado de la muestra.
-not-dry-yet = La muestra todavía no está seca: los dos últimos pesos no son iguales.
-face-area = La cara no tiene área; faltan el ancho y el alto.
-width-impossible = Ese ancho no puede ser.
-length-impossible = Ese largo no puede ser.
-height-impossible = Esa altura no puede ser.
-height-above-half-width = Más alta que la mitad del ancho es demasiado parada para una pila.
-top-impossible = Ese ancho de arriba no puede ser.
-top-wider-than-base = Arriba se anotó más ancha que abajo.
-ramp-impossible = Esa rampa no puede ser.
-ramps-longer-than-pile = Las rampas se anotaron más largas que la pila.
-wall-impossible = Esa pared no puede ser.
-wall-above-crown = La pared se anotó más alta que la corona.
-slope-impossible = Esa pendiente del suelo no puede ser.
-slope-runs-out = El suelo baja más de lo que la pila tiene de alto.
-days-uncovered = Tantos días destapada queda fuera de lo medido, de 0 a 365.
-ash-below-reference = La ceniza es menor que en la comida buena, así no se sabe la pérdida.
+note-width-impossible = Ese ancho no puede ser.
+note-length-impossible = Ese largo no puede ser.
+note-height-impossible = Esa altura no puede ser.
+note-height-above-half-width = Más alta que la mitad del ancho es demasiado parada para una pila.
+note-top-impossible = Ese ancho de arriba no puede ser.
+note-top-wider-than-base = Arriba se anotó más ancha que abajo.
+note-ramp-impossible = Esa rampa no puede ser.
+note-ramps-longer-than-pile = Las rampas se anotaron más largas que la pila.
+note-wall-impossible = Esa pared no puede ser.
+note-wall-above-crown = La pared se anotó más alta que la corona.
+note-slope-impossible = Esa pendiente del suelo no puede ser.
+note-slope-runs-out = El suelo baja más de lo que la pila tiene de alto.
+
+outside-box-volume = el tamaño de la caja
+outside-dry-matter = la materia seca
+outside-sample-weights = los pesos de la muestra
+outside-no-weighing = los pesos de la muestra
+outside-not-dry-yet = una muestra sin secar
+outside-face-area = el área de la cara
+outside-days-uncovered = los días destapada
+outside-ash-below-reference = la ceniza
+outside-ash = la ceniza
+outside-above-seen = más apretada de lo que se ha medido
+outside-past-saturation = ya sin aire
+outside-density = lo apretado que está
+outside-feed = la cantidad de comida
+outside-feeding = lo que se da al día
+outside-rate = lo que avanza la cara
+outside-target = lo apretado que se pide
+outside-tractor-weight = el peso de los tractores
+outside-tractors = el número de tractores
+outside-width = el ancho
+outside-depth = la profundidad
+outside-delivery = las toneladas por hora
+outside-layer = las capas
+outside-porosity = el aire que tiene
+outside-moisture = la humedad
+outside-water = el agua
+outside-wind = el viento
+outside-weight = el peso
+outside-week = las semanas
+outside-surface = la superficie
+outside-surface-factor = la superficie
+outside-conductivity = el suelo
+outside-freezing-index = el frío
+outside-condition = la condición de las vacas
+outside-days-in-milk = los días en leche
+outside-days-to-calving = los días para el parto
+outside-grown-weight = el peso adulto
+outside-milk = la leche
+outside-milk-energy = la leche
+outside-milk-fat = la grasa de la leche
+outside-ndf = la fibra
+outside-older = la edad
+outside-grain-yield = el rendimiento de grano
+outside-width-impossible = el ancho
+outside-length-impossible = el largo
+outside-height-impossible = el alto
+outside-height-above-half-width = un alto mayor que medio ancho
+outside-top-impossible = el ancho de arriba
+outside-top-wider-than-base = arriba más ancha que abajo
+outside-ramp-impossible = las rampas
+outside-ramps-longer-than-pile = las rampas
+outside-wall-impossible = las paredes
+outside-wall-above-crown = las paredes
+outside-slope-impossible = la pendiente del suelo
+outside-slope-runs-out = la pendiente del suelo

@@ -28,9 +28,9 @@ if (typeof values.zone === 'string') {
 }
 if (typeof values.data === 'string') config.data = values.data
 
-const open = (folder: string, durable: string[] = []) => {
+const open = (folder: string, durable: string[] = [], passing = false) => {
   try {
-    return openStore(folder, { durable })
+    return openStore(folder, { durable, passing })
   } catch (error) {
     const f = error as { code?: string; data?: Record<string, string | number> }
     if (f.code && f.data) return fail(f.code, f.data)
@@ -44,7 +44,7 @@ switch (command) {
   case 'lines': {
     const fresh = typeof values.data !== 'string'
     const folder = fresh ? mkdtempSync(join(tmpdir(), 'pilehand-')) : config.data
-    const store = open(folder)
+    const store = open(folder, [], fresh)
     const { runLines } = await import('./edges/lines.ts')
     await runLines(core(store, true), process.stdin, line => process.stdout.write(`${line}\n`), `${Date.now().toString(36)}${process.pid}`)
     store.close()

@@ -1,5 +1,6 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
+import type Database from 'better-sqlite3'
 import type { Entry } from '../book/entries.ts'
 import type { EventLog, Incoming, Reply, Result } from '../ports.ts'
 import type { Instant } from '../units/calendar.ts'
@@ -18,6 +19,8 @@ export type Store = EventLog & Outbox & { file: string }
 export interface StoreOptions {
   /** Channels whose replies wait in the outbox until they are sent. The others answer at once and have no use for it. */
   durable?: string[]
+  /** A store in a temporary folder that its process deletes when it ends. */
+  passing?: boolean
   now?: () => Instant
 }
 
@@ -40,7 +43,7 @@ export const openStore = (folder: string, options: StoreOptions = {}): Store => 
   const unlock = lockStore(join(folder, 'pilehand.lock'))
   const file = join(folder, 'pilehand.db')
   try {
-    return storeOn(file, durable, now, unlock)
+    return storeOn(openDatabase(file, options.passing), file, durable, now, unlock)
   } catch (error) {
     unlock()
     throw error
@@ -50,8 +53,7 @@ export const openStore = (folder: string, options: StoreOptions = {}): Store => 
 /** A tap that did something: its reply takes the question's place. After one that did not, the question stands. */
 const settles = (m: Incoming, { outcome }: Result): boolean => m.pick !== undefined && ['recorded', 'answered', 'asked'].includes(outcome)
 
-const storeOn = (file: string, durable: Set<string>, now: () => Instant, unlock: () => void): Store => {
-  const db = openDatabase(file)
+const storeOn = (db: Database.Database, file: string, durable: Set<string>, now: () => Instant, unlock: () => void): Store => {
   const { outbox, post } = outboxOf(db, file, now)
   const farms = db.prepare('select distinct farm from entry union select distinct farm from message order by 1').pluck()
   const ofFarm = db.prepare('select n, body from entry where farm = ? order by n')

@@ -116,7 +116,7 @@ const OTHER: CropDefaults = {
 }
 
 /** What is usual of a crop where the farm has told nothing. */
-export const cropDefaults = (crop: string): CropDefaults => TABLE[crop] ?? OTHER
+export const cropDefaults = (crop: string): CropDefaults => (Object.hasOwn(TABLE, crop) ? TABLE[crop] : undefined) ?? OTHER
 export const isListedCrop = (crop: string): boolean => crop in TABLE
 
 /** A heaped forage box 16 by 8 ft filled 5 ft deep, ft3. Common practice, no source. */

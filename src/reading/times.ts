@@ -62,7 +62,8 @@ const hourAt = (s: Words, i: number, led: boolean): Clock | undefined => {
       const hrs = /^(hrs|hours|horas|h)$/.test(s.w[k] ?? '')
       hour = Number(text.slice(0, 2))
       minute = Number(text.slice(2))
-      return (text[0] === '0' || hrs) && hour < 24 && minute < 60 && !s.measure(k)
+      // "555-0142" is a telephone
+      return (text[0] === '0' || hrs) && s.all[i - 1] !== '-' && hour < 24 && minute < 60 && !s.measure(k)
         ? { to: hrs ? k + 1 : k, hour, minute, sure: true }
         : undefined
     }

@@ -11,6 +11,7 @@ const num = (s: Slots, key: string): number | undefined =>
   typeof s[key] === 'number' && Number.isFinite(s[key]) ? (s[key] as number) : undefined
 const text = (s: Slots, key: string): string | undefined => (typeof s[key] === 'string' && s[key] !== '' ? (s[key] as string) : undefined)
 const rows = (s: Slots, key: string): Slots[] => (Array.isArray(s[key]) ? (s[key] as Slots[]) : [])
+const notesOf = (s: Slots): Message[] => (Array.isArray(s.notes) ? (s.notes as Message[]) : [])
 const given = <T>(value: T | undefined, then: (value: T) => Message | undefined): Message | undefined =>
   value === undefined ? undefined : then(value)
 const pileOf = (s: Slots): string => text(s, 'pile') ?? ''
@@ -120,16 +121,27 @@ const loads = (s: Slots): Lines => {
   return [lb === undefined ? m('answer-no-loads', where) : m('answer-loads', { amount: m('about', { lb }), ...where })]
 }
 
-const density = (s: Slots): Lines => [
-  m('answer-density', {
-    pile: pileOf(s),
-    dry: num(s, 'dryLbFt3') ?? 0,
-    bulk: num(s, 'bulkLbFt3'),
-    air: given2(num(s, 'porosity'), share => (share <= 1 ? share * 100 : share)),
-  }),
-  m('answer-density-basis', { basis: text(s, 'basis') ?? 'assumed' }),
-]
-const given2 = <T, R>(value: T | undefined, then: (value: T) => R): R | undefined => (value === undefined ? undefined : then(value))
+const density = (s: Slots): Lines => {
+  const air = num(s, 'porosity')
+  const mend = (s.mend ?? {}) as Slots
+  const ways = [
+    given(num(mend, 'tractorLb'), lb => m('answer-mend-tractor', { lb })),
+    given(num(mend, 'tonsHour'), tons => m('answer-mend-hauling', { tons })),
+  ]
+  return [
+    m('answer-density', {
+      pile: pileOf(s),
+      dry: num(s, 'dryLbFt3') ?? 0,
+      bulk: num(s, 'bulkLbFt3'),
+      air: air === undefined ? undefined : air * 100,
+    }),
+    typeof s.enough === 'boolean'
+      ? m('answer-density-verdict', { enough: s.enough, target: num(s, 'targetDryLbFt3') ?? '', ways: ways.some(Boolean) ? joined(ways, 'or') : undefined })
+      : undefined,
+    // A note says what the figure rests on, where it rests on little.
+    notesOf(s).length ? undefined : m('answer-density-basis', { basis: text(s, 'basis') ?? 'assumed' }),
+  ]
+}
 
 const face = (s: Slots): Lines => {
   const mend = (s.mend ?? {}) as Slots
@@ -144,28 +156,34 @@ const face = (s: Slots): Lines => {
   ]
 }
 
-const sizeOf = (s: Slots): Record<string, number | undefined> => ({ widthFt: num(s, 'widthFt'), lengthFt: num(s, 'lengthFt') })
-const cover = (s: Slots): Lines => {
+const sheetOf = (s: Slots): Message => m('answer-cover-sheet', { widthFt: num(s, 'widthFt') ?? 0, lengthFt: num(s, 'lengthFt') ?? 0 })
+const weightsOf = (s: Slots): Message | undefined => {
   const weights = [
     given(num(s, 'tires') || undefined, count => m('answer-cover-tires', { count })),
     given(num(s, 'bags') || undefined, count => m('answer-cover-bags', { count })),
     given(num(s, 'edgeFt'), ft => m('answer-cover-edge', { ft })),
     given(num(s, 'gravelTons') || undefined, tons => m('answer-cover-gravel', { tons })),
   ]
+  return weights.some(Boolean) ? joined(weights, 'comma') : undefined
+}
+const cover = (s: Slots): Lines => {
+  const sheets = rows(s, 'sheets').map(x => m('by-feet', { widthFt: num(x, 'widthFt') ?? 0, lengthFt: num(x, 'lengthFt') ?? 0 }))
   return [
-    m('answer-cover', {
-      pile: pileOf(s),
-      sheet: m('answer-cover-sheet', { widthFt: num(s, 'widthFt') ?? 0, lengthFt: num(s, 'lengthFt') ?? 0 }),
-      weights: weights.some(Boolean) ? joined(weights, 'comma') : undefined,
-    }),
-    typeof s.fromStock === 'boolean' ? m('answer-cover-stock', { fromStock: s.fromStock, ...sizeOf((s.sheet ?? {}) as Slots) }) : undefined,
+    m('answer-cover', { pile: pileOf(s), sheet: sheetOf(s), weights: weightsOf(s) }),
+    typeof s.fromStock === 'boolean'
+      ? m('answer-cover-stock', { fromStock: s.fromStock, sheets: sheets.length ? joined(sheets, 'and') : undefined, tires: num(s, 'tiresShort') })
+      : undefined,
   ]
 }
 
-const plan = (s: Slots): Lines => [
-  m('answer-plan', { width: num(s, 'widthFt') ?? 0, height: num(s, 'heightFt') ?? 0, length: num(s, 'lengthFt') ?? 0 }),
-  given(num(s, 'lbDry'), lb => m('answer-plan-holds', { lb, inPerDay: num(s, 'inPerDay') })),
-]
+const plan = (s: Slots): Lines => {
+  const over = s.cover as Slots | undefined
+  return [
+    m('answer-plan', { width: num(s, 'widthFt') ?? 0, height: num(s, 'heightFt') ?? 0, length: num(s, 'lengthFt') ?? 0 }),
+    given(num(s, 'lbDry'), lb => m('answer-plan-holds', { lb, inPerDay: num(s, 'inPerDay') })),
+    over && m('answer-plan-cover', { sheet: sheetOf(over), weights: weightsOf({ tires: over.tires }) }),
+  ]
+}
 
 const ready = (s: Slots): Lines => {
   const openedOn = text(s, 'openedOn')
@@ -187,6 +205,7 @@ const checks = (s: Slots): Lines => [
 
 const loss = (s: Slots): Lines => [
   m('answer-loss', { pile: pileOf(s), pct: num(s, 'pct') ?? 0, low: num(s, 'pctLow'), high: num(s, 'pctHigh'), lb: num(s, 'lbDry') }),
+  given(num(s, 'cost'), cost => m('answer-loss-cost', { cost })),
 ]
 
 const supplies = (s: Slots): Lines => {
@@ -237,7 +256,6 @@ const TELL: Record<About, (s: Slots) => Lines> = {
 /** The lines of an answer, the figure first, then the one thing to beware of. At most four, but for lists of events and for "why?". */
 export const tell = (answer: Answer): Message[] => {
   const said = TELL[answer.about](answer).filter(x => x !== undefined)
-  const notes = Array.isArray(answer.notes) ? (answer.notes as Message[]) : []
-  return said.length < MOST_LINES ? [...said, ...notes.slice(0, 1)] : said
+  return said.length < MOST_LINES ? [...said, ...notesOf(answer).slice(0, 1)] : said
 }
 const MOST_LINES = 4

@@ -24,10 +24,26 @@ export class DayText extends FluentType<Day> {
   }
 }
 
+/** A list of words among a message's data, so that each can be said by itself. */
+export class WordList extends FluentType<string[]> {
+  readonly join: (words: string[]) => string
+  constructor(words: string[], join: (words: string[]) => string) {
+    super(words)
+    this.join = join
+  }
+  override toString(): string {
+    return this.join(this.value)
+  }
+  map(say: (word: string) => string): string {
+    return this.join(this.value.map(say))
+  }
+}
+
 /** The text of a value outside of a pattern. */
 export const textOf = (bundle: FluentBundle, value: FluentValue | undefined): string => {
   if (value === undefined) return ''
   if (value instanceof DayText) return value.short(bundle)
+  if (value instanceof WordList) return value.toString()
   if (value instanceof FluentNumber) return new Intl.NumberFormat(bundle.locales, value.opts).format(value.value)
   return typeof value === 'string' ? value : String(value.valueOf())
 }

@@ -3,7 +3,7 @@ import type { Datum, Message } from '../book/questions.ts'
 import type { Lang } from '../ports.ts'
 import { isDay } from '../units/calendar.ts'
 import { LB_PER_TON } from '../units/measure.ts'
-import { DayText, textOf, usedVariables } from './fluent.ts'
+import { DayText, textOf, usedVariables, WordList } from './fluent.ts'
 
 export type Say = (message: Message, lang: Lang) => string
 
@@ -47,8 +47,8 @@ const capital = (text: string, locale: string): string =>
  * Says messages in both languages from the text of their Fluent files.
  *
  * Fluent files may use, beside NUMBER: `HAS($x)` yes or no, and `$x` may then be left out; `WORD("crop", $crop)` a trade
- * word by the code `crop-…`, else as said, also of several with commas; `CAP($text)` with a capital; `LONGDAY($day)` with its weekday; `CLOCK($time)`;
- * `WEIGHT($lb)` exact, in tons where that comes out even; `ABOUT($lb)` to three digits. Data that is a calendar day is
+ * word by the code `crop-…`, else as said, also of a list; `CAP($text)` with a capital; `LONGDAY($day)` with its weekday; `CLOCK($time)`;
+ * `WEIGHT($lb)` exact, in tons where that comes out even; `ABOUT($lb)` to three digits; `PCT($share)` the number of percent. Data that is a calendar day is
  * said as a date, data that is a message is said first, a list is joined with "and". `{code: 'join', data: {list, by}}`
  * joins with `comma`, `space`, `line`, `semicolon`, `and` or `or`, and leaves out what is empty.
  *
@@ -68,6 +68,9 @@ export const makeSayer = (ftl: Record<Lang, string[]>, { strict = false }: { str
   const value = (datum: Datum, lang: Lang): FluentValue => {
     if (typeof datum === 'number') return new FluentNumber(datum, NUMBER)
     if (typeof datum === 'string' && isDay(datum)) return new DayText(datum)
+    if (Array.isArray(datum) && datum.length && datum.every(d => typeof d === 'string')) {
+      return new WordList(datum.map(d => plain(d, lang)), words => inList(voices[lang].list, words))
+    }
     return plain(datum, lang)
   }
 
@@ -130,7 +133,7 @@ const functionsOf = (locale: string, bundle: () => FluentBundle): Record<string,
         const pattern = bundle().getMessage(`${text(kind)}-${slug(w)}`)?.value
         return pattern ? bundle().formatPattern(pattern, {}, []) : w
       }
-      return text(word).split(', ').map(one).join(', ')
+      return word instanceof WordList ? word.map(one) : text(word).split(', ').map(one).join(', ')
     },
     CAP: ([x]) => capital(text(x), locale),
     LONGDAY: ([x]) => (x instanceof DayText ? x.long(bundle()) : text(x)),
@@ -144,6 +147,7 @@ const functionsOf = (locale: string, bundle: () => FluentBundle): Record<string,
       const lb = number(x)
       return weight(lb, lb >= LB_PER_TON && (lb * 10) % LB_PER_TON === 0)
     },
+    PCT: ([x]) => new FluentNumber(number(x) * 100, { ...NUMBER, maximumFractionDigits: 0 }),
     ABOUT: ([x]) => {
       const lb = number(x)
       return weight(lb, Math.abs(lb) >= 10 * LB_PER_TON, 3)

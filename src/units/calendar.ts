@@ -1,4 +1,5 @@
-import { TZDate } from '@date-fns/tz'
+import { TZDate, tzOffset } from '@date-fns/tz'
+import { addMonths as monthsOn } from 'date-fns'
 
 /** A calendar day in the farm's zone, `YYYY-MM-DD`. */
 export type Day = string
@@ -29,8 +30,9 @@ export const weekday = (day: Day): number => new Date(utc(day)).getUTCDay()
 /** `n` months on, the day held back to the month's last. */
 export const addMonths = (day: Day, n: number): Day => {
   const [y, m, d] = day.split('-').map(Number) as [number, number, number]
-  const last = new Date(Date.UTC(y, m - 1 + n + 1, 0)).getUTCDate()
-  return new Date(Date.UTC(y, m - 1 + n, Math.min(d, last))).toISOString().slice(0, 10)
+  // noon: no zone of the host moves it to another day
+  const at = monthsOn(new Date(y, m - 1, d, 12), n)
+  return dayOf(at.getFullYear(), at.getMonth() + 1, at.getDate())
 }
 /** 1 to 12. */
 export const monthOf = (day: Day): number => Number(day.slice(5, 7))
@@ -41,23 +43,34 @@ export interface LocalTime {
   hour: number
 }
 
-const formats = new Map<string, Intl.DateTimeFormat>()
-const formatOf = (zone: string): Intl.DateTimeFormat => {
-  let f = formats.get(zone)
-  if (!f) {
-    f = new Intl.DateTimeFormat('en-CA', {
-      timeZone: zone, hourCycle: 'h23', year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit', second: '2-digit',
-    })
-    formats.set(zone, f)
+/** Offsets from UTC change on quarter hours at the finest, so one look-up serves each quarter hour of a zone. */
+const QUARTER = 900_000
+const offsets = new Map<string, Map<number, number>>()
+
+/** Local wall clock minus UTC at an instant, ms. */
+const offsetAt = (ms: number, zone: string): number => {
+  let known = offsets.get(zone)
+  if (!known) {
+    known = new Map()
+    offsets.set(zone, known)
   }
-  return f
+  const quarter = Math.floor(ms / QUARTER)
+  const kept = known.get(quarter)
+  if (kept !== undefined) return kept
+  const offset = tzOffset(zone, new Date(quarter * QUARTER)) * 60_000
+  if (known.size > 50_000) known.clear()
+  known.set(quarter, offset)
+  return offset
 }
 
 /** The farm's wall clock at an instant. */
 export const localTime = (at: Instant, zone: string): LocalTime => {
-  const p: Record<string, number> = {}
-  for (const { type, value } of formatOf(zone).formatToParts(Date.parse(at))) p[type] = Number(value)
-  return { day: dayOf(p.year!, p.month!, p.day!), hour: p.hour! + p.minute! / 60 + p.second! / 3600 }
+  const ms = Date.parse(at)
+  const local = new Date(ms + offsetAt(ms, zone))
+  return {
+    day: dayOf(local.getUTCFullYear(), local.getUTCMonth() + 1, local.getUTCDate()),
+    hour: local.getUTCHours() + local.getUTCMinutes() / 60 + (local.getUTCSeconds() + local.getUTCMilliseconds() / 1000) / 3600,
+  }
 }
 
 export const localDay = (at: Instant, zone: string): Day => localTime(at, zone).day
@@ -67,10 +80,19 @@ export const localDay = (at: Instant, zone: string): Day => localTime(at, zone).
  * overlap it is the first of the two.
  */
 export const instantOf = (day: Day, time: string, zone: string): Instant => {
+  const key = `${zone} ${day} ${time}`
+  const kept = instants.get(key)
+  if (kept !== undefined) return kept
   const [y, m, d] = day.split('-').map(Number) as [number, number, number]
   const [h, min] = time.split(':').map(Number) as [number, number]
-  return new Date(+new TZDate(y, m - 1, d, h, min, 0, zone)).toISOString()
+  const at = new Date(+new TZDate(y, m - 1, d, h, min, 0, zone)).toISOString()
+  if (instants.size > 50_000) instants.clear()
+  instants.set(key, at)
+  return at
 }
+
+/** The watch asks for the same mornings again and again. */
+const instants = new Map<string, Instant>()
 
 /** True where the runtime knows the IANA zone. */
 export const isZone = (zone: string): boolean => {

@@ -17,7 +17,10 @@ import { slopeDeg } from '../../src/figures/sizing.ts'
 import { integral, math } from './shapeNumeric.ts'
 
 const crowned = (widthFt: number, heightFt: number, lengthFt = 100): PileShape => ({ section: 'crowned', widthFt, heightFt, lengthFt })
-const segment = (widthFt: number, heightFt: number, lengthFt = 100): PileShape => ({ ...crowned(widthFt, heightFt, lengthFt), section: 'segment' })
+const segment = (widthFt: number, heightFt: number, lengthFt = 100): PileShape => ({
+  ...crowned(widthFt, heightFt, lengthFt),
+  section: 'segment',
+})
 const flat = (topWidthFt: number, s: number, heightFt: number, topLengthFt: number): PileShape => ({
   section: 'trapezoid',
   topWidthFt,
@@ -108,7 +111,10 @@ const SHAPES: [string, PileShape][] = [
   ['segment by a wall, slab falling', { section: 'segment', widthFt: 50, heightFt: 11, lengthFt: 90, wallFt: 5, slope: 0.03 }],
   ['flat top', { section: 'trapezoid', widthFt: 64, heightFt: 8, lengthFt: 130, topWidthFt: 16 }],
   ['flat top by a wall', { section: 'trapezoid', widthFt: 64, heightFt: 8, lengthFt: 130, topWidthFt: 16, wallFt: 3 }],
-  ['flat top by a wall, slab rising', { section: 'trapezoid', widthFt: 64, heightFt: 8, lengthFt: 130, topWidthFt: 16, wallFt: 3, slope: -0.015 }],
+  [
+    'flat top by a wall, slab rising',
+    { section: 'trapezoid', widthFt: 64, heightFt: 8, lengthFt: 130, topWidthFt: 16, wallFt: 3, slope: -0.015 },
+  ],
   ['flat top as usual', { section: 'trapezoid', widthFt: 40, heightFt: 8, lengthFt: 60 }],
 ]
 
@@ -126,7 +132,12 @@ describe.each(SHAPES)('%s against numeric integration (mathjs solveODE)', (_, s)
     for (const x of [1, 20, 50, s.lengthFt - 3]) expect(heightAt(s, x)).toBeCloseTo(y(0, x), 9)
   })
   it('volume, whole and between stations', () => {
-    for (const [a, z] of [[0, s.lengthFt], [3, 17], [12, 71], [s.lengthFt - 30, s.lengthFt]] as const) {
+    for (const [a, z] of [
+      [0, s.lengthFt],
+      [3, 17],
+      [12, 71],
+      [s.lengthFt - 30, s.lengthFt],
+    ] as const) {
       expect(volumeBetween(s, a, z) / integral(x => faceArea(s, x), a, z)).toBeCloseTo(1, 6)
     }
   })
@@ -137,10 +148,19 @@ describe('lengths and surfaces against numeric integration', () => {
     const slope = math.derivative(expression, 'x').compile()
     return integral(x => Math.hypot(1, slope.evaluate({ ...scope, x }) as number), -b / 2, b / 2)
   }
-  it.each([[60, 10], [32, 7], [41, 3], [80, 20]])('parabola on %s ft, %s ft high', (b, h) => {
+  it.each([
+    [60, 10],
+    [32, 7],
+    [41, 3],
+    [80, 20],
+  ])('parabola on %s ft, %s ft high', (b, h) => {
     expect(arcLength(crowned(b, h))).toBeCloseTo(arcOfExpression('h*(1-(2*x/b)^2)', { b, h }, b), 5)
   })
-  it.each([[60, 10], [32, 7], [41, 3]])('segment on %s ft, %s ft high', (b, h) => {
+  it.each([
+    [60, 10],
+    [32, 7],
+    [41, 3],
+  ])('segment on %s ft, %s ft high', (b, h) => {
     const r = (b * b) / 8 / h + h / 2
     expect(arcLength(segment(b, h))).toBeCloseTo(arcOfExpression('sqrt(r^2-x^2)-(r-h)', { r, h }, b), 5)
   })
@@ -230,13 +250,35 @@ describe('what holds for every shape', () => {
   it('never NaN, whatever is put in', () => {
     const any = fc.oneof(fc.double(), fc.constant(0), fc.constant(-5))
     fc.assert(
-      fc.property(fc.record({ section: fc.constantFrom('crowned' as const, 'trapezoid' as const, 'segment' as const), widthFt: any, lengthFt: any, heightFt: any, wallFt: any, topWidthFt: any, slope: any }), any, any, (s, x, z) => {
-        const small = (n: number) => !Number.isFinite(n) || Math.abs(n) < 1e60
-        fc.pre([s.widthFt, s.lengthFt, s.heightFt, s.wallFt, s.topWidthFt, s.slope].every(small))
-        for (const v of [sectionArea(s), heightAt(s, x), volumeBetween(s, x, z), volume(s), faceArea(s, x), arcLength(s), crownLength(s), coverArea(s)]) {
-          expect(v).not.toBeNaN()
-        }
-      }),
+      fc.property(
+        fc.record({
+          section: fc.constantFrom('crowned' as const, 'trapezoid' as const, 'segment' as const),
+          widthFt: any,
+          lengthFt: any,
+          heightFt: any,
+          wallFt: any,
+          topWidthFt: any,
+          slope: any,
+        }),
+        any,
+        any,
+        (s, x, z) => {
+          const small = (n: number) => !Number.isFinite(n) || Math.abs(n) < 1e60
+          fc.pre([s.widthFt, s.lengthFt, s.heightFt, s.wallFt, s.topWidthFt, s.slope].every(small))
+          for (const v of [
+            sectionArea(s),
+            heightAt(s, x),
+            volumeBetween(s, x, z),
+            volume(s),
+            faceArea(s, x),
+            arcLength(s),
+            crownLength(s),
+            coverArea(s),
+          ]) {
+            expect(v).not.toBeNaN()
+          }
+        },
+      ),
     )
   })
 })

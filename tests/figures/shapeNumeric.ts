@@ -1,10 +1,21 @@
-import { all, create, type Unit } from 'mathjs'
+import { all, create } from 'mathjs'
 
-const math = create(all)
+/** The solver is not in the library's own types. */
+interface Solver {
+  solveODE(
+    f: (x: number) => number[],
+    span: [number, number],
+    start: number[],
+    options: { tol: number; maxStep: number; firstStep: number; maxIter: number },
+  ): { y: number[][] }
+}
+
+export const math = create(all!)
+
 /** Integral by mathjs' adaptive Runge-Kutta solver, y' = f(x): shares nothing with the project's own rule. */
 export const integral = (f: (x: number) => number, a: number, b: number, tol = 1e-7): number => {
   if (!(b > a)) return 0
-  const { y } = math.solveODE((x: number) => [f(x)] as unknown as Unit[], [a, b], [0], { tol, maxStep: (b - a) / 8, firstStep: (b - a) / 64, maxIter: 200_000 } as never) as unknown as { y: number[][] }
+  const options = { tol, maxStep: (b - a) / 8, firstStep: (b - a) / 64, maxIter: 200_000 }
+  const { y } = (math as unknown as Solver).solveODE(x => [f(x)], [a, b], [0], options)
   return y.at(-1)![0]!
 }
-export { math }

@@ -68,14 +68,15 @@ const migrate = (db: Database.Database): void => {
  *
  * @throws StoreFault
  */
-export const openDatabase = (file: string): Database.Database => {
+export const openDatabase = (file: string, passing = false): Database.Database => {
   let db: Database.Database | undefined
   try {
     db = new Database(file)
     db.pragma('busy_timeout = 5000')
     inspect(db, file)
     db.pragma('journal_mode = WAL')
-    db.pragma('synchronous = FULL')
+    // a store that is thrown away at the end need not wait for the disk
+    db.pragma(passing ? 'synchronous = OFF' : 'synchronous = FULL')
     db.pragma('foreign_keys = ON')
     migrate(db)
     return db

@@ -5,6 +5,8 @@ import type { Ft, Share } from '../../units/measure.ts'
  * ramp it grows as (x / ramp)^1.5: the height grows straight, and with the height the crown narrows.
  */
 export interface Form {
+  /** Area under the outline over the whole length, the full section being 1. */
+  area: number
   /** Ramp at the end first opened, as a share of the length. */
   front: Share
   /** Ramp at the far end. */
@@ -16,7 +18,7 @@ export interface Form {
 const GROWTH = 1.5
 
 /** Area under the section's outline up to `u` of the length, the full section being 1. */
-const under = (f: Form, u: number): number => {
+const under = (f: Pick<Form, 'front' | 'back'>, u: number): number => {
   const rampUp = (x: number, a: number): number => (a <= 0 ? 0 : (a * (Math.min(x, a) / a) ** (GROWTH + 1)) / (GROWTH + 1))
   const front = rampUp(u, f.front)
   const flat = Math.max(0, Math.min(u, 1 - f.back) - f.front)
@@ -24,16 +26,17 @@ const under = (f: Form, u: number): number => {
   return front + flat + back
 }
 
+export const form = (front: Share, back: Share, weight: Share): Form => ({ front, back, weight, area: under({ front, back }, 1) })
+
 /** Share of the pile that lies behind a face at `u` of the length (0 where it was opened, 1 at the far end). */
-export const passed = (f: Form, u: number): Share => under(f, Math.min(1, Math.max(0, u))) / under(f, 1)
+export const passed = (f: Form, u: number): Share => under(f, Math.min(1, Math.max(0, u))) / f.area
 
 /** How fast that share grows with `u`. */
 export const passing = (f: Form, u: number): number => {
   const x = Math.min(1, Math.max(0, u))
-  const full = under(f, 1)
-  if (x < f.front) return (x / f.front) ** GROWTH / full
-  if (x > 1 - f.back) return ((1 - x) / f.back) ** GROWTH / full
-  return 1 / full
+  if (x < f.front) return (x / f.front) ** GROWTH / f.area
+  if (x > 1 - f.back) return ((1 - x) / f.back) ** GROWTH / f.area
+  return 1 / f.area
 }
 
 /** Where along the length the face stands when such a share lies behind it: the other way round, by halving. */
@@ -65,5 +68,5 @@ export const formsOf = (lengthFt: Ft, heightFt: Ft | undefined): Form[] => {
     [typical, typical, 0.2],
     [Math.min(0.45, typical * 1.5), Math.min(0.45, typical * 1.5), 0.1],
   ]
-  return list.map(([front, back, weight]) => ({ front, back, weight }))
+  return list.map(([front, back, weight]) => form(front, back, weight))
 }

@@ -2,7 +2,7 @@ import { type Book, pileState } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import { addDays, daysBetween } from '../../units/calendar.ts'
 import type { Lb, Pct, Share } from '../../units/measure.ts'
-import { formsOf } from './advance.ts'
+import { form, formsOf } from './advance.ts'
 import { type FedDay, fedOut, median } from './fedOut.ts'
 import type { FuseIn } from './fuse.ts'
 import { type Filling, fillingOf, type Moved } from './layers.ts'
@@ -101,7 +101,7 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
   )
   const firstNeed = needs.find(n => n !== undefined)
   const need = needOf(book, p, now.day, dmPct)
-  const logs = days.flatMap(d => (d.lb !== undefined && d.silent === 0 ? [d.lb] : []))
+  const logs = days.flatMap(d => (d.lb !== undefined && d.whole ? [d.lb] : []))
   const fromLogs = logs.length >= 3 && (!firstNeed || firstNeed.from === 'intake')
   const readings = readingsOf(p, length)
   let refs: (Lb | undefined)[] = days.map((_, i) => (fromLogs ? median(logs) : (needs[i] ?? firstNeed)?.lbDay))
@@ -145,7 +145,7 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
       ref,
       turned,
       lb: whole1 ? 0 : (d.lb ?? 0),
-      tells: !copied && d.lb !== undefined && d.silent === 0 && !(d.on === now.day && refFrom !== 'logs' && d.lb < 0.7 * ref),
+      tells: !copied && d.lb !== undefined && d.whole && !(d.on === now.day && refFrom !== 'logs' && d.lb < 0.7 * ref),
       silent: whole1 ? 1 : d.silent,
       lostLb: d.lostLb,
       ...(d.ft !== undefined && d.lb === undefined && { ft: d.ft, around: here }),
@@ -190,7 +190,7 @@ export const evidenceOf = (book: Book, p: PileState, now: Now): Evidence => {
       emptied: p.stage === 'empty',
       faces,
       ...(length && { length: { ft: length.ft, sd: length.sd } }),
-      forms: length ? formsOf(length.ft, p.measured?.heightFt ?? p.planned.heightFt) : [{ front: 0, back: 0, weight: 1 }],
+      forms: length ? formsOf(length.ft, p.measured?.heightFt ?? p.planned.heightFt) : [form(0, 0, 1)],
       ...(sinceAt !== undefined && sinceFt !== undefined && { since: { at: sinceAt, atFt: sinceFt } }),
     },
   }

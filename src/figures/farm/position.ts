@@ -24,11 +24,11 @@ export interface Length {
 
 /** A length that was taped or stepped, and one that was only planned. Common practice, no source. */
 const MEASURED_SD: Share = 0.02
-const PLANNED_SD: Share = 0.035
+const PLANNED_SD: Share = 0.03
 /** A sheet hangs over at both ends by so much, ft, give or take. Common practice: two feet and what the store had. */
 const OVERHANG: [Ft, Ft] = [9, 5]
 /** A face is not plumb and is told by eye, ft. Common practice, no source. */
-const EYE_SD: Ft = 1.1
+const EYE_SD: Ft = 1
 
 export const lengthKnown = (p: PileState): Length | undefined => {
   const ft = lengthOf(p)
@@ -45,15 +45,42 @@ export const lengthKnown = (p: PileState): Length | undefined => {
 /** The steps in which a crew tells feet: 10, 5 or 1, whichever all of its readings keep to. */
 const grainOf = (feet: readonly Ft[]): Ft => [10, 5, 2].find(g => feet.length >= 2 && feet.every(f => f % g === 0)) ?? 1
 
+/** Readings that count for the usual error beside what this crew's own readings show. Common practice, no source. */
+const USUAL_COUNTS = 5
+
+/**
+ * Error of a reading as this crew reads, ft: how far each lies from the line between its neighbours, drawn toward the usual error. Between
+ * three readings the face goes at nearly one rate.
+ */
+const errorOf = (readings: readonly { day: number; atFt: Ft }[], usual: Ft): Ft => {
+  let sum = 0
+  let n = 0
+  for (let i = 1; i + 1 < readings.length; i++) {
+    const [a, b, c] = [readings[i - 1]!, readings[i]!, readings[i + 1]!]
+    if (b.day === a.day || c.day === b.day || c.day - a.day > 45) continue
+    const w = (b.day - a.day) / (c.day - a.day)
+    const off = b.atFt - (a.atFt + (c.atFt - a.atFt) * w)
+    sum += Math.min(off * off, 25 * usual * usual) / (1 + w * w + (1 - w) * (1 - w))
+    n++
+  }
+  return Math.sqrt((USUAL_COUNTS * usual * usual + sum) / (USUAL_COUNTS + n))
+}
+
 /** Readings of the face, in order. One beyond the pile's end is left out: it does not fit the length told. */
 export const readingsOf = (p: PileState, length: Length | undefined): FaceReading[] => {
   const grain = grainOf(p.faces.map(t => t.event.atFt ?? t.event.leftFt ?? 0))
-  const sdFt = Math.hypot(EYE_SD, grain / Math.sqrt(12))
-  return p.faces.flatMap(({ n, event: e }): FaceReading[] => {
+  const usual = Math.hypot(EYE_SD, grain / Math.sqrt(12))
+  const list = p.faces.flatMap(({ n, event: e }): FaceReading[] => {
     const atFt = e.atFt ?? (length ? length.ft - (e.leftFt ?? 0) : undefined)
     if (atFt === undefined || atFt < 0 || (length && atFt > length.ft * (1 + 2 * length.sd) + 2)) return []
-    return [{ on: e.on, n, atFt, fromFarEnd: e.atFt === undefined, sdFt }]
+    return [{ on: e.on, n, atFt, fromFarEnd: e.atFt === undefined, sdFt: usual }]
   })
+  if (list.length < 4) return list
+  const sdFt = errorOf(
+    list.map(r => ({ day: daysBetween(list[0]!.on, r.on), atFt: r.atFt })),
+    usual,
+  )
+  return list.map(r => ({ ...r, sdFt }))
 }
 
 /** Feet fed since a day, as far as they were told; undefined where a day's feeding was told without feet. */

@@ -26,17 +26,23 @@ const WORDS: Record<string, RegExp> = {
  * is said to hold, else the usual bucket. Undefined where nothing is known (a batch may be anything).
  */
 export const unitWeights = (book: Book): ((unit: 'load' | 'bucket' | 'batch') => UnitWeight | undefined) => {
-  const told = new Map<string, { lb: number; count: number }>()
-  const counted: Counted[] = [...eventsOf(book, 'feed'), ...eventsOf(book, 'spoil'), ...eventsOf(book, 'shift')].map(t => t.event)
-  for (const e of counted) {
-    if (e.lb === undefined || e.count === undefined) continue
-    const unit = e.unit ?? 'load'
-    const sofar = told.get(unit) ?? { lb: 0, count: 0 }
-    told.set(unit, { lb: sofar.lb + e.lb, count: sofar.count + e.count })
+  let told: Map<string, { lb: number; count: number }> | undefined
+  // Most books never ask: a log with its weight needs no unit.
+  const weighed = (): Map<string, { lb: number; count: number }> => {
+    if (told) return told
+    told = new Map()
+    const counted: Counted[] = [...eventsOf(book, 'feed'), ...eventsOf(book, 'spoil'), ...eventsOf(book, 'shift')].map(t => t.event)
+    for (const e of counted) {
+      if (e.lb === undefined || e.count === undefined) continue
+      const unit = e.unit ?? 'load'
+      const sofar = told.get(unit) ?? { lb: 0, count: 0 }
+      told.set(unit, { lb: sofar.lb + e.lb, count: sofar.count + e.count })
+    }
+    return told
   }
   const named = [...boxes(book).values()]
   return unit => {
-    const t = told.get(unit)
+    const t = weighed().get(unit)
     if (t) return { lb: t.lb / t.count, from: 'told' }
     const box =
       named.find(b => b.name === unit) ??
