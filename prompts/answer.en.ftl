@@ -132,8 +132,8 @@ answer-cover = For { $pile }: { $sheet }{ HAS($weights) ->
    *[no] {""}
 }.
 answer-cover-sheet = plastic { by-feet }
-answer-cover-tires = { $count } tires
-answer-cover-bags = { $count } gravel bags
+answer-cover-tires = { NUMBER($count, maximumSignificantDigits: 3) } tires
+answer-cover-bags = { NUMBER($count, maximumSignificantDigits: 3) } gravel bags
 answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } ft of edge
 answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } tons gravel
 answer-cover-stock = { $fromStock ->

@@ -132,8 +132,8 @@ answer-cover = Para { $pile }: { $sheet }{ HAS($weights) ->
    *[no] {""}
 }.
 answer-cover-sheet = plástico de { by-feet }
-answer-cover-tires = { $count } llantas
-answer-cover-bags = { $count } bolsas de grava
+answer-cover-tires = { NUMBER($count, maximumSignificantDigits: 3) } llantas
+answer-cover-bags = { NUMBER($count, maximumSignificantDigits: 3) } bolsas de grava
 answer-cover-edge = { NUMBER($ft, maximumFractionDigits: 0) } pies de orilla
 answer-cover-gravel = { NUMBER($tons, maximumFractionDigits: 1) } toneladas de grava
 answer-cover-stock = { $fromStock ->

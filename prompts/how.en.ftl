@@ -109,7 +109,7 @@ how-cover = For { $widthFt } by { $lengthFt } ft{ HAS($heightFt) ->
    *[no] {""}
 }.
 how-sheet = Over the crown and down to the ground, 2 ft more all round: { NUMBER($widthFt, maximumFractionDigits: 0) } by { NUMBER($lengthFt, maximumFractionDigits: 0) } ft.
-how-tires = { $tires } tires on { NUMBER($areaFt2, maximumSignificantDigits: 3) } square feet, side by side.
+how-tires = { NUMBER($tires, maximumSignificantDigits: 3) } tires on { NUMBER($areaFt2, maximumSignificantDigits: 3) } square feet, side by side.
 how-edge = { NUMBER($edgeFt, maximumFractionDigits: 0) } ft of edge to weigh down.
 how-density-measured = { ABOUT($lb) } in { NUMBER($ft3, maximumSignificantDigits: 3) } cubic feet, as measured.
 how-density-packing = { $tractors ->

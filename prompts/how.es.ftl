@@ -109,7 +109,7 @@ how-cover = Para { $widthFt } por { $lengthFt } pies{ HAS($heightFt) ->
    *[no] {""}
 }.
 how-sheet = Por encima de la corona y hasta el suelo, 2 pies más alrededor: { NUMBER($widthFt, maximumFractionDigits: 0) } por { NUMBER($lengthFt, maximumFractionDigits: 0) } pies.
-how-tires = { $tires } llantas en { NUMBER($areaFt2, maximumSignificantDigits: 3) } pies cuadrados, una junto a otra.
+how-tires = { NUMBER($tires, maximumSignificantDigits: 3) } llantas en { NUMBER($areaFt2, maximumSignificantDigits: 3) } pies cuadrados, una junto a otra.
 how-edge = { NUMBER($edgeFt, maximumFractionDigits: 0) } pies de orilla con peso.
 how-density-measured = { ABOUT($lb) } en { NUMBER($ft3, maximumSignificantDigits: 3) } pies cúbicos, como se midió.
 how-density-packing = { $tractors ->

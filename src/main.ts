@@ -1,56 +1,131 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { parseArgs } from 'node:util'
-import { readConfig } from './config.ts'
-import { loadPrompts } from './edges/prompts.ts'
-import { openStore } from './edges/store.ts'
-import { answer, pilesFor } from './figures/asked/answer.ts'
-import { makeCore } from './pipeline.ts'
-import { makeSayer } from './saying/say.ts'
-import { isZone } from './units/calendar.ts'
+import { bareCore, FARM, faultOf, freeOwnersPlace, hasBook, hasOwner, inPassing, leave, makeSay, openHouse, ownerCode, settings } from './compose.ts'
+import type { Config } from './config.ts'
+import type { Core } from './pipeline.ts'
+import { hello } from './saying/ask.ts'
 
-/** Composition: config, store, clock, channels. It decides nothing. */
-const say = makeSayer(loadPrompts())
-const fail = (code: string, data: Record<string, string | number>): never => {
-  process.stderr.write(`${say({ code, data }, 'en')}\n`)
-  process.exit(2)
-}
+/** The commands. Each puts the house on a book and hands it to a channel; nothing is decided here. */
 
-const { positionals, values } = parseArgs({ allowPositionals: true, strict: false, options: { zone: { type: 'string' }, data: { type: 'string' }, pictures: { type: 'boolean' } } })
-const command = positionals[0] ?? 'start'
-const checked = readConfig(process.env)
-if (!checked.ok) fail(checked.code, checked.data)
-const config = (checked as Extract<typeof checked, { ok: true }>).config
-if (typeof values.zone === 'string') {
-  if (!isZone(values.zone)) fail('zone-unknown', { zone: values.zone })
-  config.zone = values.zone
-}
-if (typeof values.data === 'string') config.data = values.data
+const { positionals, values } = parseArgs({
+  allowPositionals: true,
+  strict: false,
+  options: { zone: { type: 'string' }, data: { type: 'string' }, pictures: { type: 'boolean' } },
+})
+const option = (name: 'zone' | 'data'): string | undefined => (typeof values[name] === 'string' ? values[name] : undefined)
 
-const open = (folder: string, durable: string[] = [], passing = false) => {
+const now = (): string => new Date().toISOString()
+/** Apart from every other run of any process. */
+const run = `${Date.now().toString(36)}${process.pid}`
+
+const startConsole = async (config: Config): Promise<void> => {
+  const { runConsole } = await import('./edges/console.ts')
+  const house = openHouse(config, { firstOwns: true })
   try {
-    return openStore(folder, { durable, passing })
-  } catch (error) {
-    const f = error as { code?: string; data?: Record<string, string | number> }
-    if (f.code && f.data) return fail(f.code, f.data)
-    throw error
+    const spanish = /^es/i.test(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG || '')
+    const greeting = house.say(hello(), spanish ? 'es' : 'en')
+    for (const r of house.recovered.flatMap(x => x.replies)) process.stdout.write(`${r.text}\n`)
+    await runConsole({ core: house.core, farm: FARM, hello: greeting, input: process.stdin, output: process.stdout, run })
+  } finally {
+    house.store.close()
   }
 }
 
-const core = (store: ReturnType<typeof openStore>, firstOwns: boolean) => makeCore({ log: store, zone: config.zone, say, answer, pilesFor, firstOwns })
+const LOOK_MS = 60_000
 
-switch (command) {
-  case 'lines': {
-    const fresh = typeof values.data !== 'string'
-    const folder = fresh ? mkdtempSync(join(tmpdir(), 'pilehand-')) : config.data
-    const store = open(folder, [], fresh)
-    const { runLines } = await import('./edges/lines.ts')
-    await runLines(core(store, true), process.stdin, line => process.stdout.write(`${line}\n`), `${Date.now().toString(36)}${process.pid}`)
+const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Config['telegram']>): Promise<void> => {
+  const { runTelegram } = await import('./edges/telegram/telegram.ts')
+  const { makeLogger } = await import('./edges/telegram/logger.ts')
+  const { makeCode } = await import('./edges/telegram/codes.ts')
+  const { PERSON } = await import('./edges/console.ts')
+  const house = openHouse(config, { firstOwns: false })
+  const { core, say, store } = house
+  let timer: NodeJS.Timeout | undefined
+  try {
+    freeOwnersPlace(house, PERSON)
+    const code = config.ownerCode ?? ownerCode(house, makeCode)
+    if (!hasOwner(house)) process.stdout.write(`Owner code: ${code}\nSend it to the bot in a private chat; whoever sends it first owns the book.\n`)
+    const channel = runTelegram({
+      handle: core.handle, book: () => core.book(FARM), say, log: store, token, apiRoot, ownerCode: code, zone: config.zone, logger: makeLogger(token),
+    })
+    let broken: unknown
+    // Read again at least every minute: a machine that slept has missed its timer.
+    const beat = (): void => {
+      try {
+        if (core.tick(FARM, 'telegram', now()).length) channel.wake()
+        timer = setTimeout(beat, Math.min(LOOK_MS, Math.max(1000, Date.parse(core.next(FARM, now())) - Date.now())))
+      } catch (error) {
+        broken = error
+        void channel.stop()
+      }
+    }
+    beat()
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void channel.stop())
+    await channel.done
+    if (broken !== undefined) throw broken
+  } finally {
+    clearTimeout(timer)
     store.close()
-    if (fresh) rmSync(folder, { recursive: true, force: true })
-    break
   }
-  default:
-    fail('config-wrong', { name: command, why: 'no such command' })
+}
+
+const lines = async (config: Config): Promise<void> => {
+  const { runLines } = await import('./edges/lines.ts')
+  const on = async (folder: string, passing: boolean): Promise<void> => {
+    const { core, store } = openHouse({ ...config, data: folder }, { firstOwns: true, passing })
+    try {
+      await runLines(core, process.stdin, line => process.stdout.write(`${line}\n`), run)
+    } finally {
+      store.close()
+    }
+  }
+  await (option('data') === undefined ? inPassing(folder => on(folder, true)) : on(config.data, false))
+}
+
+/** The farm's own names where its book can be had; else none, and why. */
+const explain = async (config: Config, text: string): Promise<void> => {
+  const { explained } = await import('./edges/console.ts')
+  const read = (core: Core): string => explained(core.explain(FARM, text, now()))
+  if (!hasBook(config.data)) {
+    process.stdout.write(`There is no book in ${config.data}: read without the names of a farm.\n${read(bareCore(config, makeSay()))}`)
+    return
+  }
+  try {
+    const { core, store } = openHouse(config, { firstOwns: true })
+    process.stdout.write(read(core))
+    store.close()
+  } catch (error) {
+    if (faultOf(error)?.code !== 'store-locked') throw error
+    process.stdout.write(`The book in ${config.data} is open elsewhere: read without the names of the farm.\n${read(bareCore(config, makeSay()))}`)
+  }
+}
+
+/** The season is the farm's own: its zone is told with it. */
+const demo = (config: Config): Promise<void> =>
+  inPassing(async folder => {
+    const { DEMO_ZONE, playDemo, seasonLines } = await import('./edges/demo.ts')
+    const { lineReader } = await import('./edges/lines.ts')
+    const { core, store } = openHouse({ ...config, data: folder, zone: DEMO_ZONE }, { firstOwns: true, passing: true })
+    try {
+      playDemo(seasonLines(), lineReader(core, run).take, text => process.stdout.write(`${text}\n`))
+    } finally {
+      store.close()
+    }
+  })
+
+const commands: Record<string, (config: Config) => Promise<void>> = {
+  start: config => (config.telegram ? startTelegram(config, config.telegram) : startConsole(config)),
+  lines,
+  explain: config => explain(config, positionals.slice(1).join(' ')),
+  demo,
+  reference: async () => (await import('./edges/reference.ts')).writeReference(),
+}
+
+const name = positionals[0] ?? 'start'
+const command = commands[name] ?? leave({ code: 'config-wrong', data: { name, why: `the commands are ${Object.keys(commands).join(', ')}` } })
+try {
+  await command(settings(process.env, option('zone'), option('data')))
+} catch (error) {
+  const fault = faultOf(error)
+  if (!fault) throw error
+  leave(fault)
 }

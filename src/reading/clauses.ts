@@ -63,6 +63,8 @@ const cuts = (items: Item[]): Map<number, number> => {
   for (let k = 1; k < items.length; k++) {
     const i = items[k]!
     const prev = items[k - 1]!
+    // "3rd cut" stays whole, and with the crop before it
+    if (has(i, 'cutword') && hasCat(prev, 'say')) continue
     if (has(prev, 'comma')) at.set(k, 0.2)
     else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
     else if (i.senses.some(s => START.some(p => s.startsWith(p))) || i.date || (i.num !== undefined && i.unit !== undefined) || hasCat(i, 'animal') || hasCat(i, 'what') || hasCat(i, 'pile') || has(i, 'thing:face') || i.sides || hasCat(i, 'mat') || (hasCat(i, 'crop') && items[k - 1]?.num === undefined)) {
@@ -102,6 +104,7 @@ const best = (items: Item[], from: number, to: number, before: FrameName | undef
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
+      if (ghost && (rule.name === 'load' || rule.name === 'feed') && found.slots.count === undefined && found.slots.lb === undefined && found.slots.ft === undefined) continue
       // an amount on two piles is a question, not two amounts
       if (found.morePiles && !['patch', 'check', 'damage', 'cover', 'open', 'empty'].includes(rule.name)) continue
       let date: Item | undefined

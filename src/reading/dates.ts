@@ -1,6 +1,6 @@
 import { parse as chronoParse } from 'chrono-node/en'
 import { addDays, type Day, dayOf } from '../units/calendar.ts'
-import { dayAt, partPhrase, view, type Words } from './days.ts'
+import { partPhrase, Words } from './days.ts'
 import { EN_BETWEEN, EN_JOINS, EN_PARTS, EN_SINCE, EN_UNTIL } from './en/dates.ts'
 import { ES_BETWEEN, ES_JOINS, ES_PARTS, ES_SINCE, ES_UNTIL } from './es/dates.ts'
 import type { DateItem } from './item.ts'
@@ -38,17 +38,17 @@ const pieces = (s: Words): Piece[] => {
     const word = s.w[i]!
     if (word === '' || (s.tokens[i]!.kind === 'mark' && word !== '@')) continue
     const of = (EN_PARTS.has(word) && s.w[i + 1] === 'of') || (ES_PARTS.has(word) && s.w[i + 1] === 'del')
-    const inner = of ? dayAt(s, i + 2) : undefined
+    const inner = of ? s.day(i + 2) : undefined
     if (inner && !inner.part) {
       const led = /^(the|la)$/.test(s.w[i - 1] ?? '') && out.at(-1)?.to !== i ? i - 1 : i
       out.push({ from: led, to: inner.to, said: inner.said, part: EN_PARTS.get(word) ?? ES_PARTS.get(word) })
       i = inner.to - 1
       continue
     }
-    const day = dayAt(s, i)
+    const day = s.day(i)
     let clock = timeAt(s, i)
     if (clock?.bare) {
-      const follows = dayAt(s, clock.to) !== undefined
+      const follows = s.day(clock.to) !== undefined
       const meant = clock.loose
         ? follows || ((beside(i) || takesTimes(s, clock.to)) && s.ends(clock.to))
         : follows || beside(i) || takesTimes(s, clock.to)
@@ -161,6 +161,8 @@ const dayOfPiece = (p: Piece, now: { day: Day; hour: number }, ahead: boolean): 
   const when = resolve(p.said, now)
   const today = p.said.as === 'day' && p.said.n === 0
   const time = p.clock ? settle(p.clock, p.part, today, now.hour, ahead) : when.time
+  // "1 this morning" written at two is of the new day
+  if (today && p.part === 'morning' && time && now.hour < 3 && hours(time) <= now.hour) when.past = now.day
   const item: FoundDate = {
     ...base,
     past: when.past,
@@ -171,7 +173,11 @@ const dayOfPiece = (p: Piece, now: { day: Day; hour: number }, ahead: boolean): 
     ...(when.ahead && { ahead: true as const }),
   }
   if (p.until) return ranged(item, p.said, p.until, when, now)
-  if (p.since && !when.ahead) return { ...item, future: now.day, span: { from: when.span?.from ?? when.past, to: now.day } }
+  if (p.since && !when.ahead) {
+    // "since monday" said on a Monday is a week
+    const from = p.said.as === 'weekday' && when.past === now.day ? addDays(now.day, -7) : (when.span?.from ?? when.past)
+    return { ...item, past: when.span ? item.past : from, future: now.day, span: { from, to: now.day } }
+  }
   return item
 }
 
@@ -189,10 +195,13 @@ const ranged = (item: FoundDate, first: Said, last: Said, when: When, now: { day
 
 /** Leftovers a general library may know ("2 weeks and 3 days ago"): only beside "ago", and only a day it is certain of. */
 const CHRONO = new Set(['ago', 'hence'])
+const MOST_LEFTOVERS = 2
 const leftovers = (s: Words, used: (i: number) => boolean, now: { day: Day; hour: number }): FoundDate[] => {
   const out: FoundDate[] = []
+  let tried = 0
   for (let i = 0; i < s.w.length; i++) {
     if (!CHRONO.has(s.w[i]!) || used(i)) continue
+    if (++tried > MOST_LEFTOVERS) break
     let a = i
     while (a > 0 && i - a < 6 && s.w[a - 1] && !used(a - 1) && !s.ends(a - 1)) a--
     const words = s.w.slice(a, i + 1)
@@ -217,21 +226,18 @@ const leftovers = (s: Words, used: (i: number) => boolean, now: { day: Day; hour
  * named beside it in the sentence. Errors: none, no date is an empty list.
  */
 export const findDates = (tokens: Token[], taken: (i: number) => boolean, now: { day: Day; hour: number }): FoundDate[] => {
-  const s = view(tokens, taken)
+  const s = new Words(tokens, taken)
   const list = merge(s, pieces(s))
-  const sentence = (i: number) => {
-    let n = 0
-    for (let k = 0; k < i; k++) if (STOP.has(s.all[k]!)) n++
-    return n
-  }
+  let n = 0
+  const sentence = s.all.map(word => (STOP.has(word) ? n++ : n))
   // a time that stands apart from its day: "hail yesterday, golf balls, around 6pm"
   const near = new Map<number, number>()
   for (const [k, p] of list.entries()) {
     if (p.said) continue
     let best = -1
     for (const [j, q] of list.entries()) {
-      if (!q.said || q.until || (q.clock && p.clock) || (p.part && q.part && p.part !== q.part) || sentence(q.from) !== sentence(p.from))
-        continue
+      if (!q.said || q.until || sentence[q.from] !== sentence[p.from]) continue
+      if ((q.clock && p.clock) || (p.part && q.part && p.part !== q.part)) continue
       if (best < 0 || Math.abs(q.from - p.from) < Math.abs(list[best]!.from - p.from)) best = j
     }
     if (best < 0) continue

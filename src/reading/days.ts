@@ -1,7 +1,7 @@
 import { dayOf, isDay } from '../units/calendar.ts'
-import { EN_AHEAD, EN_NUMBERED, EN_PART_PHRASES, EN_PHRASES } from './en/dates.ts'
+import { EN_AHEAD, EN_MONTHS, EN_NUMBERED, EN_PART_PHRASES, EN_PHRASES, EN_SPANS } from './en/dates.ts'
 import { EN_NUMBER, EN_RULES } from './en/days.ts'
-import { ES_AHEAD, ES_NUMBERED, ES_PART_PHRASES, ES_PHRASES } from './es/dates.ts'
+import { ES_AHEAD, ES_MONTHS, ES_NUMBERED, ES_PART_PHRASES, ES_PHRASES, ES_SPANS } from './es/dates.ts'
 import { ES_NUMBER, ES_RULES } from './es/days.ts'
 import { LEXICON } from './lexicon.ts'
 import { timeAt } from './times.ts'
@@ -16,33 +16,6 @@ export interface Found {
   part?: Part
 }
 export type Rule = (s: Words, i: number) => Found | undefined
-
-/** A message as the rules of a language see it. */
-export interface Words {
-  tokens: readonly Token[]
-  /** Norms; empty for what is claimed already. */
-  w: readonly string[]
-  /** Norms of everything, for looking at what stands around. */
-  all: readonly string[]
-  /** Something in the message looks ahead: a bare hour is the next one. */
-  ahead: boolean
-  claimed: (i: number) => boolean
-  /** The whole number at an unclaimed token. */
-  number: (i: number) => number | undefined
-  /** True at the end of a clause. */
-  ends: (i: number) => boolean
-  /** True where a word of measure stands: loads, ft, %. */
-  measure: (i: number) => boolean
-  /** True where a thing that is counted stands: cows, tires. */
-  noun: (i: number) => boolean
-  /** True where the figure numbers the thing before it: "load 12". */
-  numbered: (i: number) => boolean
-  /** True where nothing but marks stands outside. */
-  alone: (from: number, to: number) => boolean
-  day: (i: number) => Found | undefined
-  /** True where a time of day starts. */
-  clock: (i: number) => boolean
-}
 
 const phrases = <T>(rows: [string, ...T[]][]) => {
   const byFirst = new Map<string, { words: string[]; what: T[] }[]>()
@@ -86,7 +59,7 @@ const NUMERIC_NOT = new Set('is was are at about ratio ration mix mixed of ran e
 /** "2026-09-12", "9/12", "9/12/26", "on 9-12": the month first, as in the States; 28/5 can only be the 28th. */
 const numericDay: Rule = (s, i) => {
   const t = s.tokens[i]!
-  if (isDay(t.text))
+  if (t.text.length === 10 && isDay(t.text))
     return {
       to: i + 1,
       said: { as: 'date', year: Number(t.text.slice(0, 4)), month: Number(t.text.slice(5, 7)), day: Number(t.text.slice(8)) },
@@ -97,7 +70,9 @@ const numericDay: Rule = (s, i) => {
   if (!text.includes('/')) {
     const glued =
       s.w[i + 1] === '-' && t.to === s.tokens[i + 1]!.from && s.number(i + 2) !== undefined && s.tokens[i + 1]!.to === s.tokens[i + 2]!.from
-    if (!glued || (before !== 'on' && before !== 'el')) return undefined
+    // "8-30" is no range of loads, "9-12" may be
+    const [low, high] = glued ? [s.number(i)!, s.number(i + 2)!] : [0, 0]
+    if (!glued || (before !== 'on' && before !== 'el' && !(high > 12 && high > 2 * low + 1 && s.ends(i + 3)))) return undefined
     text = `${text}/${s.tokens[i + 2]!.text}`
     to = i + 3
   }
@@ -122,45 +97,108 @@ const numericDay: Rule = (s, i) => {
 const longer = (a: Found | undefined, b: Found | undefined): Found | undefined => (!a || (b && b.to > a.to) ? b : a)
 
 const real = (said: Said): boolean =>
-  said.as !== 'date' || said.month === undefined || said.day < 1 || isDay(dayOf(said.year ?? 2024, said.month, said.day))
+  said.as !== 'date' ||
+  said.month === undefined ||
+  (said.day <= 28 && said.day >= 0) ||
+  isDay(dayOf(said.year ?? 2024, said.month, said.day))
 
-/** The day that starts at token `i`, the longest any rule finds. */
-export const dayAt: Rule = (s, i) => {
-  const word = s.w[i]
-  if (!word) return undefined
+// a plain number begins a date only before one of these: most numbers of a message are loads and pounds
+const AFTER_NUMBER = new Set([
+  ...EN_MONTHS.keys(),
+  ...ES_MONTHS.keys(),
+  ...EN_SPANS.keys(),
+  ...ES_SPANS.keys(),
+  ...'of de del and y - nite moro morrow morow ultimos ultimas'.split(' '),
+])
+
+const longest = (s: Words, i: number): Found | undefined => {
+  const word = s.w[i]!
   let best: Found | undefined
   const p = dayPhrase(s, i)
   if (p) best = { to: i + p.words.length, said: p.what[0] as Said, part: p.what[1] as Part | undefined }
-  if (s.tokens[i]!.kind === 'number') best = longer(longer(longer(best, numericDay(s, i)), EN_NUMBER(s, i)), ES_NUMBER(s, i))
+  const t = s.tokens[i]!
+  if (t.kind === 'number') {
+    if (t.value !== undefined && !AFTER_NUMBER.has(s.all[i + 1] ?? '')) return best
+    best = longer(longer(longer(best, numericDay(s, i)), EN_NUMBER(s, i)), ES_NUMBER(s, i))
+  }
   best = longer(longer(best, EN_RULES.get(word)?.(s, i)), ES_RULES.get(word)?.(s, i))
   return best && real(best.said) ? best : undefined
 }
 
-/** The message with what is claimed taken out. */
-export const view = (tokens: readonly Token[], taken: (i: number) => boolean): Words => {
-  const all = tokens.map(t => t.norm)
-  const w = all.map((norm, i) => (taken(i) ? '' : norm))
-  const s: Words = {
-    tokens,
-    w,
-    all,
-    ahead: all.some(x => EN_AHEAD.has(x) || ES_AHEAD.has(x)),
-    claimed: i => i >= 0 && i < w.length && w[i] === '',
-    number: i => {
-      const t = tokens[i]
-      return t?.kind === 'number' && w[i] && t.value !== undefined && Number.isInteger(t.value) && !/k$/i.test(t.text) ? t.value : undefined
-    },
-    ends: i => i >= all.length || END.has(all[i]!),
-    measure: i => MEASURES.has(all[i] ?? ''),
-    noun: i => NOUNS.has(all[i] ?? ''),
-    numbered: i =>
-      all[i - 1] === '#' || ((EN_NUMBERED.has(all[i - 1] ?? '') || ES_NUMBERED.has(all[i - 1] ?? '')) && tokens[i - 2]?.kind !== 'number'),
-    alone: (from, to) => tokens.every((t, k) => (k >= from && k < to) || t.kind === 'mark'),
-    day: i => dayAt(s, i),
-    clock: i => {
-      const c = timeAt(s, i)
-      return c !== undefined && !c.bare
-    },
+/** How far one date may lean on another: "a week after the last friday". Keeps "on the on the on the …" from winding up. */
+const DEEPEST = 6
+
+/** A message as the rules of a language see it. */
+export class Words {
+  readonly tokens: readonly Token[]
+  /** Norms of everything, for looking at what stands around. */
+  readonly all: readonly string[]
+  /** Norms; empty for what is claimed already. */
+  readonly w: readonly string[]
+  /** Something in the message looks ahead: a bare hour is the next one. */
+  readonly ahead: boolean
+  readonly #days: (Found | null | undefined)[] = []
+  #depth = 0
+
+  constructor(tokens: readonly Token[], taken: (i: number) => boolean) {
+    this.tokens = tokens
+    this.all = tokens.map(t => t.norm)
+    this.w = tokens.map((t, i) => (taken(i) ? '' : t.norm))
+    this.ahead = this.all.some(x => EN_AHEAD.has(x) || ES_AHEAD.has(x))
   }
-  return s
+
+  claimed(i: number): boolean {
+    return this.w[i] === ''
+  }
+
+  /** The whole number at an unclaimed token. */
+  number(i: number): number | undefined {
+    const t = this.tokens[i]
+    return t?.kind === 'number' && this.w[i] && Number.isInteger(t.value) && !/k$/i.test(t.text) ? t.value : undefined
+  }
+
+  /** True at the end of a clause. */
+  ends(i: number): boolean {
+    return i >= this.all.length || END.has(this.all[i]!)
+  }
+
+  /** True where a word of measure stands: loads, ft, %. */
+  measure(i: number): boolean {
+    return MEASURES.has(this.all[i] ?? '')
+  }
+
+  /** True where a thing that is counted stands: cows, tires. */
+  noun(i: number): boolean {
+    return NOUNS.has(this.all[i] ?? '')
+  }
+
+  /** True where the figure numbers the thing before it: "load 12". */
+  numbered(i: number): boolean {
+    const before = this.all[i - 1] ?? ''
+    return before === '#' || ((EN_NUMBERED.has(before) || ES_NUMBERED.has(before)) && this.tokens[i - 2]?.kind !== 'number')
+  }
+
+  /** True where nothing but marks stands outside. */
+  alone(from: number, to: number): boolean {
+    return this.tokens.every((t, k) => (k >= from && k < to) || t.kind === 'mark')
+  }
+
+  /** The day that starts at token `i`, the longest any rule finds. */
+  day(i: number): Found | undefined {
+    if (!this.w[i]) return undefined
+    const known = this.#days[i]
+    if (known !== undefined) return known ?? undefined
+    if (this.#depth >= DEEPEST) return undefined
+    this.#depth++
+    const found = longest(this, i)
+    this.#depth--
+    this.#days[i] = found ?? null
+    return found
+  }
+
+  /** True where a time of day starts. */
+  clock(i: number): boolean {
+    const c = timeAt(this, i)
+    return c !== undefined && !c.bare
+  }
 }

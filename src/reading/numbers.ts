@@ -24,7 +24,7 @@ const tens = (w: string): number | undefined => EN_TENS[w] ?? ES_TENS[w]
 const hundreds = (w: string): number | undefined => ES_HUNDREDS[w]
 const fraction = (t: Token | undefined): number | undefined => {
   const m = t && /^(\d{1,3})\/(\d{1,3})$/.exec(t.text)
-  if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || Number(m[2]) > 16) return undefined
+  if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || ![2, 3, 4, 5, 8, 16].includes(Number(m[2]))) return undefined
   return Number(m[1]) / Number(m[2])
 }
 /** What follows a unit and belongs to its number: "a foot and a half". */

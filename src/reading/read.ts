@@ -1,7 +1,7 @@
 import type { Day } from '../units/calendar.ts'
 import { isQuestion, readAsk } from './asks.ts'
 import { clauses, type Segment } from './clauses.ts'
-import { findDates } from './dates0.ts'
+import { findDates } from './dates.ts'
 import { has, hasCat, type Item } from './item.ts'
 import type { NameIndex } from './names.ts'
 import { isThin, weightOf } from './pool.ts'
@@ -225,9 +225,10 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   const words = items.filter(i => i.tokens.some(t => t.kind !== 'mark')).length
   const unknown = items.filter(i => !i.senses.length).length
   const trade = items.filter(i => i.num !== undefined || i.sides || i.senses.some(x => /^(pile|crop|v|mat|what|cause|animal|sky|unit|thing|find|box):/.test(x))).length
-  const chatter = items.some(i => has(i, '<link>') || has(i, '<phone>')) || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
+  const code = /[{}[\]<>]|":/.test(text)
+  const chatter = code || items.some(i => has(i, '<link>') || has(i, '<phone>')) || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
   trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
-  return { lang: s.lang, acts, asks, fix, bare: bareOf(items), chatter, trade, words, questionMark: /[?¿]/.test(text), trace }
+  return { lang: s.lang, acts: code ? [] : acts, asks, fix, bare: bareOf(items), chatter, trade, words, questionMark: /[?¿]/.test(text), trace }
 }
 
 /** "patched barn and shop, 3 holes on each": what was said of both belongs to each. */

@@ -81,10 +81,12 @@ const UNIT_OF_MARK: Record<string, Unit> = { '#': 'lb', '%': 'pct' }
 
 /** A number with what stands behind it: 7 loads, 12 ft 6, 34 %, 9800#. */
 const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
+  const item = bareQuantityAt(tokens, n, lang)
+  return n.range && !item.senses.includes('range') ? { ...item, senses: [...item.senses, 'range'] } : item
+}
+
+const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   if (n.feet) {
-    const tail = tokens[n.to]
-    const deep = tail && phraseAt(tokens, n.to)
-    void deep
     return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'ft' })
   }
   if (n.inches) return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'in' })
@@ -126,7 +128,7 @@ const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
       return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
     }
   }
-  return make(tokens, n.from, n.to, ['num', ...(n.range ? ['range'] : [])], { num: n.value })
+  return make(tokens, n.from, n.to, ['num'], { num: n.value })
 }
 
 /** What was found in a message before frames are laid over it. */
@@ -136,6 +138,7 @@ export interface Scan {
   lang: Lang
 }
 
+const DIRECTION = /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
 
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
@@ -149,7 +152,7 @@ export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: numbe
   for (let i = 0; i < n; ) {
     const hit = nameAt(names, tokens, i)
     const p = hit ? phraseAt(tokens, i) : undefined
-    const place = hit?.kind === 'pile' && hit.to === i + 1 && p && [...p.en, ...p.es].includes('where:place') && PLACE_TAIL.has(tokens[hit.to]?.norm ?? '')
+    const place = hit?.kind === 'pile' && hit.to === i + 1 && p && DIRECTION.test(p.words[0]!) && PLACE_TAIL.has(tokens[hit.to]?.norm ?? '')
     if (hit && !place && !(p && p.words.length > hit.to - hit.from && !p.en.includes('filler'))) {
       hits[i] = hit
       claim(hit.from, hit.to)
@@ -195,7 +198,7 @@ export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: numbe
       if (!article && !whats && !/s$/.test(tokens[item.to - 1]!.norm)) continue
     }
     // a number right before a month, or a day number after one, belongs to a date; dates look at what is left
-    if (bare && item.num !== undefined && Number.isInteger(item.num) && item.num <= 31 && looksLikeDate(tokens, i, q.to)) continue
+    if ((bare || item.unit === 'day' || item.unit === 'month' || item.unit === 'hour') && item.num !== undefined && item.num <= 60 && looksLikeDate(tokens, i, q.to)) continue
     nums[i] = item
     claim(item.from, item.to)
     i = item.to - 1

@@ -1,5 +1,5 @@
 import type { Words } from './days.ts'
-import { EN_CLOCKED, EN_PARTS } from './en/dates.ts'
+import { EN_CLOCKED, EN_PARTS, EN_PLACED } from './en/dates.ts'
 import { EN_UNITS } from './en/numbers.ts'
 import { ES_HOUR_PARTS } from './es/dates.ts'
 import { ES_UNITS } from './es/numbers.ts'
@@ -57,7 +57,11 @@ const hourAt = (s: Words, i: number, led: boolean): Clock | undefined => {
   const spelt = HOURS.get(word)
   if (s.tokens[i]!.kind === 'number') {
     // "0600", "1430 hrs"
-    const text = s.tokens[i]!.text
+    const { text, value } = s.tokens[i]!
+    // "430 pm"
+    if (value !== undefined && value >= 100 && value < 1260 && value % 100 < 60 && /^[ap]m$/.test(s.w[k] ?? ''))
+      return half(Math.floor(value / 100), value % 100, s.w[k] === 'pm', k + 1)
+    if (value !== undefined && value > 24 && text.length !== 4) return undefined
     if (/^\d{4}$/.test(text)) {
       const hrs = /^(hrs|hours|horas|h)$/.test(s.w[k] ?? '')
       hour = Number(text.slice(0, 2))
@@ -199,9 +203,12 @@ const whole1 = (s: Words, i: number): Clock | undefined => {
   return whole ? { to: i + 1, hour: whole[0], minute: 0, sure: true, part: whole[1] } : undefined
 }
 
-/** True where a bare "at 6" can be a time: the message reminds, or tells of what begins, breaks or falls at an hour. */
+/** True where a bare "at 6" can be a time: the message reminds, or tells of what falls, breaks or is done at an hour. */
 export const takesTimes = (s: Words, to: number): boolean =>
-  s.ahead || ((s.ends(to) || /^(and|so|but|then|on|to|for|y)$/.test(s.all[to] ?? '')) && s.all.some(w => EN_CLOCKED.has(w)))
+  s.ahead ||
+  ((s.ends(to) || /^(and|so|but|then|on|to|for|y)$/.test(s.all[to] ?? '')) &&
+    s.all.some(w => EN_CLOCKED.has(w)) &&
+    !s.all.some(w => EN_PLACED.has(w)))
 
 const two = (n: number) => String(n).padStart(2, '0')
 

@@ -42,10 +42,9 @@ const monthNo = (day: Day) => Number(day.slice(5, 7))
 
 /** Day `d` of a month, 0 and below counted from its last; undefined where the month has no such day. */
 const inMonth = (year: number, month: number, d: number): Day | undefined => {
-  const last = addDays(addMonths(dayOf(year, month, 1), 1), -1)
-  if (d <= 0) return addDays(last, d)
+  if (d <= 0) return addDays(addMonths(dayOf(year, month, 1), 1), d - 1)
   const day = dayOf(year, month, d)
-  return isDay(day) ? day : undefined
+  return d <= 28 || isDay(day) ? day : undefined
 }
 /** The `n`th `wd` of a month; -1 the last. */
 const nth = (year: number, month: number, wd: number, n: number): Day => {

@@ -121,12 +121,15 @@ const loads = (s: Slots): Lines => {
   return [lb === undefined ? m('answer-no-loads', where) : m('answer-loads', { amount: m('about', { lb }), ...where })]
 }
 
+/** Nobody hauls slower than this, tons/h: as advice it would be a joke. Common practice, no source. */
+const SLOWEST_HAULING = 10
+
 const density = (s: Slots): Lines => {
   const air = num(s, 'porosity')
   const mend = (s.mend ?? {}) as Slots
   const ways = [
     given(num(mend, 'tractorLb'), lb => m('answer-mend-tractor', { lb })),
-    given(num(mend, 'tonsHour'), tons => m('answer-mend-hauling', { tons })),
+    given(num(mend, 'tonsHour'), tons => (tons < SLOWEST_HAULING ? undefined : m('answer-mend-hauling', { tons }))),
   ]
   return [
     m('answer-density', {
@@ -136,7 +139,11 @@ const density = (s: Slots): Lines => {
       air: air === undefined ? undefined : air * 100,
     }),
     typeof s.enough === 'boolean'
-      ? m('answer-density-verdict', { enough: s.enough, target: num(s, 'targetDryLbFt3') ?? '', ways: ways.some(Boolean) ? joined(ways, 'or') : undefined })
+      ? m('answer-density-verdict', {
+          enough: s.enough,
+          target: num(s, 'targetDryLbFt3') ?? '',
+          ways: ways.some(Boolean) ? joined(ways, 'or') : undefined,
+        })
       : undefined,
     // A note says what the figure rests on, where it rests on little.
     notesOf(s).length ? undefined : m('answer-density-basis', { basis: text(s, 'basis') ?? 'assumed' }),
@@ -171,7 +178,11 @@ const cover = (s: Slots): Lines => {
   return [
     m('answer-cover', { pile: pileOf(s), sheet: sheetOf(s), weights: weightsOf(s) }),
     typeof s.fromStock === 'boolean'
-      ? m('answer-cover-stock', { fromStock: s.fromStock, sheets: sheets.length ? joined(sheets, 'and') : undefined, tires: num(s, 'tiresShort') })
+      ? m('answer-cover-stock', {
+          fromStock: s.fromStock,
+          sheets: sheets.length ? joined(sheets, 'and') : undefined,
+          tires: num(s, 'tiresShort'),
+        })
       : undefined,
   ]
 }

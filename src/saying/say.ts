@@ -69,7 +69,10 @@ export const makeSayer = (ftl: Record<Lang, string[]>, { strict = false }: { str
     if (typeof datum === 'number') return new FluentNumber(datum, NUMBER)
     if (typeof datum === 'string' && isDay(datum)) return new DayText(datum)
     if (Array.isArray(datum) && datum.length && datum.every(d => typeof d === 'string')) {
-      return new WordList(datum.map(d => plain(d, lang)), words => inList(voices[lang].list, words))
+      return new WordList(
+        datum.map(d => plain(d, lang)),
+        words => inList(voices[lang].list, words),
+      )
     }
     return plain(datum, lang)
   }

@@ -53,7 +53,7 @@ const RANGES: Record<string, Range[]> = {
   patch: [['count', 'hole', 0.5, 150]],
   weather: [['mph', 'mph', 3, 130], ['degF', 'degF', -60, 130]],
   test: [['dmPct', 'pct', 15, 75]],
-  ration: [['head', 'head', 1, 20_000], ['lbPerHead', 'lb', 0.5, 150], ['lbPerDay', 'lb', 50, 1_500_000]],
+  ration: [['head', 'head', 1, 5000], ['lbPerHead', 'lb', 0.5, 150], ['lbPerDay', 'lb', 50, 1_500_000]],
   box: [['lb', 'lb', 800, 80_000]],
   pack: [['tractors', 'tractor', 0.5, 12], ['tractorLb', 'lb', 4000, 130_000], ['hours', 'hour', 0.1, 30], ['layerIn', 'in', 1, 36]],
   supply: [['count', 'item', 0, 20_000], ['widthFt', 'ft', 6, 250], ['lengthFt', 'ft', 10, 1200]],

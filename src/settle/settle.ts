@@ -86,7 +86,7 @@ const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   }
   // in a group, half-sentences about nothing in particular are talk
   const loud = c.message.private || c.message.addressed
-  const real = needs.filter(n => n.act.used >= 3 || loud).filter(n => !(r.chatter && !loud && !n.act.full && n.act.strange === undefined && n.act.used < 5))
+  const real = needs.filter(n => n.act.used >= 3 || loud).filter(n => loud || n.act.full || n.act.left === 0 || n.act.slots.pile !== undefined || n.act.slots.crop !== undefined || n.act.strange !== undefined).filter(n => !(r.chatter && !loud && !n.act.full && n.act.strange === undefined && n.act.used < 5))
   if (real.length) ask(out, real.map(n => n.need), c)
   if (!out.recorded.length && !real.length && doubtful.length && (loud || !r.chatter)) {
     const drafts = doubtful.map(a => draftOf(a, c))

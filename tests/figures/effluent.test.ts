@@ -12,6 +12,10 @@ it.each([
   expect(Math.abs(effluent(dm).value - litres)).toBeLessThanOrEqual(0.1)
 })
 
+it('arithmetic: 17.0 L/t at 25 %, 6 % of it dry, are 1.02 kg of 250, 0.41 %', () => {
+  expect(seepageLoss(25).range.mid).toBeCloseTo(0.408, 3)
+})
+
 describe('published', () => {
   it('none in bunkers below 71 % moisture: Purdue NCH-49', () => {
     expect(effluent(29).value).toBe(0)

@@ -38,7 +38,7 @@ it('three days of feed uncovered at most (Holmes): 8 in/day is 2 ft', () => {
   expect(rollBackFt(8)).toBe(2)
 })
 
-it('loss at the face stays within the published 1 to 15 % (Hay & Forage Grower 3112), and slow to fast is up to 10 points (Garcia, SDSU)', () => {
+it('loss at the face stays within the published 1 to 15 % (Hay & Forage Grower 3112), slow to fast up to 10 points (Garcia)', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 0, max: 60, noNaN: true }),

@@ -21,19 +21,16 @@ describe('published', () => {
   it.each([
     [35, 23.6],
     [55, 30.2],
-  ])(
-    'a cow of 680 kg that gives %s kg eats %s kg: table of NRC (2001) as another source quotes it; 3.5 %% fat and week 12 are ours',
-    (milkKg, dmi) => {
-      expect(Math.abs(nrc2001({ bwKg: 680, milkKg, fatPct: 3.5, week: 12 }).value / dmi - 1)).toBeLessThan(0.02)
-    },
-  )
+  ])('680 kg, %s kg of milk: %s kg; NRC (2001) table as quoted elsewhere; 3.5 %% fat and week 12 are ours', (milkKg, dmi) => {
+    expect(Math.abs(nrc2001({ bwKg: 680, milkKg, fatPct: 3.5, week: 12 }).value / dmi - 1)).toBeLessThan(0.02)
+  })
   it('intake falls by 30 to 35 % in the last weeks before calving: Grummer (1996)', () => {
     const fall = 1 - dryPct(-1).value / dryPct(-21).value
     expect(fall).toBeGreaterThan(0.3)
     expect(fall).toBeLessThan(0.35)
     expect(fall).toBeCloseTo(0.315, 3)
   })
-  it('milking cows eat 50 to 60 % of their dry matter as forage (Varga, Penn State); dry cows 1.2 to 1.7 % of their weight, heifers 1.0 to 2.0 (Cornell)', () => {
+  it('forage: 50 to 60 % of dry matter milking (Varga, Penn State), 1.2 to 1.7 % of weight dry, 1 to 2 heifers (Cornell)', () => {
     expect(FORAGE_SHARE.milking).toBeGreaterThanOrEqual(0.5)
     expect(FORAGE_SHARE.milking).toBeLessThanOrEqual(0.6)
     const ofWeight = (group: 'dry' | 'heifers', kg: number) => (100 * usualIntake(group).value * FORAGE_SHARE[group] * 0.45359237) / kg

@@ -1,9 +1,19 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { chained, type LossInputs, losses } from '../../src/figures/losses.ts'
+import { chained, FERMENTATION, FILLING, type LossInputs, losses } from '../../src/figures/losses.ts'
 
 it('arithmetic: 3, 2, 5 and 5 % one after the other are 14.21 %, not 15', () => {
   expect(chained([3, 2, 5, 5])).toBeCloseTo(14.21, 2)
+})
+
+it('never more than all of it, never less than nothing', () => {
+  expect(chained([120, 10])).toBe(100)
+  expect(chained([-5])).toBe(0)
+})
+
+it('published: fermentation takes 1.5 to 6 % (Hay & Forage Grower 3112); filling 1 to 3, from memory', () => {
+  expect(FERMENTATION).toMatchObject({ low: 1.5, high: 6 })
+  expect(FILLING).toMatchObject({ low: 1, high: 3 })
 })
 
 const good: LossInputs = { dmPct: 35, cover: 'plastic', dryLbFt3: 15, inPerDay: 6 }

@@ -42,7 +42,7 @@ describe('arithmetic', () => {
     expect((v * 14) / 2000).toBeCloseTo(676, 1)
     expect((v * 44) / 2000).toBeCloseTo(2124.7, 1)
   })
-  it('the face of 3,000 lb at a foot a day is 214 ft2: with sides 3 to 1 a height of 6 ft leaves a top of 17.7, 8 ft one of 2.8, too narrow', () => {
+  it('3,000 lb at a foot a day, 214 ft2, sides 3 to 1: 6 ft high leaves a top of 17.7 ft, 8 ft one of 2.8, too narrow', () => {
     const top = (area: number, h: number) => area / h - 3 * h
     expect(top(214.3, 6)).toBeCloseTo(17.7, 1)
     expect(top(214.3, 8)).toBeCloseTo(2.8, 1)
@@ -57,6 +57,13 @@ describe('arithmetic', () => {
     expect(s.topWidthFt).toBeCloseTo(29.6, 1)
     expect(s.widthFt).toBeCloseTo(77.6, 1)
   })
+})
+
+it('published: size for 12 in/day where the herd allows it (Holmes, UW)', () => {
+  const s = sized({ lbDry: 2_000_000, dryLbFt3: 14.5, lbDay: 8000 })
+  expect(s.rate).toBe(12)
+  expect(s.inPerDay).toBeCloseTo(12, 6)
+  expect(s.advice).toEqual([])
 })
 
 describe('a herd too small for both', () => {

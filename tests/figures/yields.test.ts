@@ -14,6 +14,10 @@ describe('published: Lauer (2000), UW, corn silage at 65 % moisture', () => {
   })
 })
 
+it('arithmetic: straight lines between the rows, 125 bu is half way from 13.4 to 18.7', () => {
+  expect(silageTons(125)).toEqual({ value: 16.05 })
+})
+
 it('published: a ton at 65 % moisture is 700 lb dry, a bushel 47.32 (Tennessee article); half of it grain is 7.40 bu', () => {
   expect(2000 * 0.35).toBeCloseTo(700, 9)
   expect(BUSHEL_DRY_LB).toBeCloseTo(47.32, 9)

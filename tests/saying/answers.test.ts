@@ -10,16 +10,40 @@ const both = (a: Answer): string[] => (['en', 'es'] as const).map(l => say(lines
 
 const SAID: [Answer, string, string][] = [
   [
-    { about: 'density', pile: 'knoll', dryLbFt3: 12.3, bulkLbFt3: 35.1, porosity: 0.47, basis: 'packing', enough: false, targetDryLbFt3: 15, mend: { tractorLb: 46_300, tonsHour: 41.2 }, notes: [{ code: 'note-density-guide', data: {} }] },
+    {
+      about: 'density',
+      pile: 'knoll',
+      dryLbFt3: 12.3,
+      bulkLbFt3: 35.1,
+      porosity: 0.47,
+      basis: 'packing',
+      enough: false,
+      targetDryLbFt3: 15,
+      mend: { tractorLb: 46_300, tonsHour: 41.2 },
+      notes: [{ code: 'note-density-guide', data: {} }],
+    },
     'Knoll: 12.3 lb dry matter a cubic foot, 35 as it lies, 47% air.\nToo loose, 15 is wanted. It takes tractors of 46,000 lb or hauling at 41 tons an hour.\nWorked out from the packing told, so a guide only.',
     'Knoll: 12.3 lb de materia seca por pie cúbico, 35 tal como está, 47 % de aire.\nEstá floja, conviene 15. Hacen falta tractores de 46,000 lb o acarreo a 41 toneladas por hora.\nSale del pisado que se anotó, es solo una guía.',
   ],
   [
-    { about: 'plan', widthFt: 36, heightFt: 9, lengthFt: 104, lbDry: 320_000, inPerDay: 6.1, cover: { widthFt: 46, lengthFt: 120, tires: 210, bags: 60 }, notes: [{ code: 'note-plan-year', data: {} }] },
+    {
+      about: 'plan',
+      widthFt: 36,
+      heightFt: 9,
+      lengthFt: 104,
+      lbDry: 320_000,
+      inPerDay: 6.1,
+      cover: { widthFt: 46, lengthFt: 120, tires: 210, bags: 60 },
+      notes: [{ code: 'note-plan-year', data: {} }],
+    },
     '36 ft wide, 9 ft high, 104 ft long.\nHolds about 160 tons dry matter, face 6.1 inches a day.\nTo cover it: plastic 46 by 120 ft, 210 tires.\nSized for a year.',
     '36 pies de ancho, 9 de alto, 104 de largo.\nLe caben unas 160 toneladas de materia seca, cara a 6.1 pulgadas al día.\nPara taparla: plástico de 46 por 120 pies, 210 llantas.\nPara un año.',
   ],
-  [{ about: 'loss', pile: 'knoll', pct: 14.2, lbDry: 58_000, cost: 4_180 }, 'Knoll: about 14% lost, 29 tons dry matter.\nAbout $4,200 at the price set.', 'Knoll: como 14 % perdido, 29 toneladas de materia seca.\nUnos $4,200 al precio puesto.'],
+  [
+    { about: 'loss', pile: 'knoll', pct: 14.2, lbDry: 58_000, cost: 4_180 },
+    'Knoll: about 14% lost, 29 tons dry matter.\nAbout $4,200 at the price set.',
+    'Knoll: como 14 % perdido, 29 toneladas de materia seca.\nUnos $4,200 al precio puesto.',
+  ],
   [
     {
       about: 'left',
@@ -137,7 +161,8 @@ const SAID: [Answer, string, string][] = [
       lengthFt: 120,
       tires: 210,
       fromStock: true,
-      sheets: [{ widthFt: 50, lengthFt: 130 }], tiresShort: 90,
+      sheets: [{ widthFt: 50, lengthFt: 130 }],
+      tiresShort: 90,
       notes: [{ code: 'note-height-assumed', data: { ft: 8.2 } }],
     },
     'For knoll: plastic 46 by 120 ft, 210 tires.\nIn stock: 50 by 130 ft, 90 tires short.\nNo height told: 8 ft was taken.',

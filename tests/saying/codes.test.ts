@@ -6,7 +6,11 @@ import { loadPrompts } from '../../src/edges/prompts.ts'
 
 /** Codes that have an English sentence; that both languages have the same ones is another test's. */
 const said = new Set(
-  loadPrompts().en.flatMap(text => new FluentParser({ withSpans: false }).parse(text).body.flatMap(e => (e.type === 'Message' ? [(e as unknown as { id: { name: string } }).id.name] : []))),
+  loadPrompts().en.flatMap(text =>
+    new FluentParser({ withSpans: false })
+      .parse(text)
+      .body.flatMap(e => (e.type === 'Message' ? [(e as unknown as { id: { name: string } }).id.name] : [])),
+  ),
 )
 
 const sources = (folder: string): string[] =>
@@ -45,13 +49,17 @@ describe('codes in the sources', () => {
     expect(found.size).toBeGreaterThan(50)
     // A formula's own codes are named inside of another sentence.
     const named = (code: string): boolean => ['outside', 'note', 'note-plan'].some(kind => said.has(`${kind}-${code}`))
-    const missing = [...found].filter(([code, file]) => !said.has(code) && !(file.startsWith('/figures/') && named(code))).map(([code, file]) => `${code} (${file})`)
+    const missing = [...found]
+      .filter(([code, file]) => !said.has(code) && !(file.startsWith('/figures/') && named(code)))
+      .map(([code, file]) => `${code} (${file})`)
     expect(missing).toEqual([])
     expect(COMPOSED.filter(c => !said.has(c))).toEqual([])
   })
 
   it('name every limit of a formula', () => {
-    const limits = sources(join(src, 'figures')).flatMap(f => [...readFileSync(f, 'utf8').matchAll(/\b(?:hold|flag)\('([a-z-]+)'/g)].map(m => m[1]!))
+    const limits = sources(join(src, 'figures')).flatMap(f =>
+      [...readFileSync(f, 'utf8').matchAll(/\b(?:hold|flag)\('([a-z-]+)'/g)].map(m => m[1]!),
+    )
     expect(limits.length).toBeGreaterThan(10)
     expect([...new Set(limits)].filter(c => !said.has(`outside-${c}`))).toEqual([])
   })

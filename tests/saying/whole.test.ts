@@ -18,11 +18,18 @@ const bookOf = (events: Record<string, unknown>[]): Book =>
     events.map((e, i): Entry => {
       const r = checkEvent(e)
       if (!r.ok) throw new Error(r.data.why)
-      return { v: 1, n: i + 1, at: `${r.event.on}T15:${String(i % 60).padStart(2, '0')}:00.000Z`, by: 'ana', body: { kind: 'event', id: `e${i}`, event: r.event } }
+      return {
+        v: 1,
+        n: i + 1,
+        at: `${r.event.on}T15:${String(i % 60).padStart(2, '0')}:00.000Z`,
+        by: 'ana',
+        body: { kind: 'event', id: `e${i}`, event: r.event },
+      }
     }),
   )
 
-const days = (from: number, to: number): string[] => Array.from({ length: to - from + 1 }, (_, i) => `2026-10-${String(from + i).padStart(2, '0')}`)
+const days = (from: number, to: number): string[] =>
+  Array.from({ length: to - from + 1 }, (_, i) => `2026-10-${String(from + i).padStart(2, '0')}`)
 
 const BOOKS: Record<string, Record<string, unknown>[]> = {
   'an empty book': [],
@@ -83,7 +90,9 @@ describe('answers from the figures', () => {
       const asks: Ask[] = [...ASKS.map(about => ({ about, ...(pile && about !== 'plan' && about !== 'supplies' && { pile }) })), ...MORE]
       for (const ask of asks) {
         const got = answer(book, ask, { day: '2026-10-13', at: '2026-10-13T15:00:00.000Z', zone: 'America/Chicago' } as never)
-        const said: Message[] = isRefusal(got) ? [got] : [...tell(got), ...((got.how as Message[] | undefined) ?? []), ...((got.notes as Message[] | undefined) ?? [])]
+        const said: Message[] = isRefusal(got)
+          ? [got]
+          : [...tell(got), ...((got.how as Message[] | undefined) ?? []), ...((got.notes as Message[] | undefined) ?? [])]
         for (const line of said) {
           for (const lang of ['en', 'es'] as const) {
             const text = say(line, lang)

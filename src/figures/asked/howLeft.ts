@@ -10,7 +10,7 @@ export const howLeft = (e: Estimate): Message[] => {
   const v = e.evidence
   const { filling, input } = v
   const lines: Message[] = []
-  if (v.basis === 'loads') {
+  if (v.whole.basis === 'loads') {
     lines.push(
       told('how-in', {
         lb: filling.lb,
@@ -19,8 +19,9 @@ export const howLeft = (e: Estimate): Message[] => {
         boxes: filling.boxes.join(', ') || undefined,
       }),
     )
-    if (Math.abs(filling.light - 1) > 0.004) lines.push(told('how-light', { pct: pct(1 - filling.light), lb: v.inLb }))
-  } else if (v.volume) lines.push(told('how-in-size', { lb: v.inLb, ft3: v.volume.ft3 }))
+    if (Math.abs(filling.light - 1) > 0.004) lines.push(told('how-light', { pct: pct(1 - filling.light), lb: v.whole.inLb }))
+    if (v.shown) lines.push(told('how-earlier', { piles: v.shown.piles, pct: pct(v.shown.factor - 1) }))
+  } else if (v.volume) lines.push(told('how-in-size', { lb: v.whole.inLb, ft3: v.volume.ft3 }))
   lines.push(
     told('how-loss', {
       pct: pct(v.loss.mean),
@@ -57,12 +58,12 @@ export const notesLeft = (e: Estimate): Message[] => {
   const width = p.measured?.widthFt ?? p.planned.widthFt
   const height = p.measured?.heightFt ?? p.planned.heightFt
   if (!p.openedOn) notes.push(told('note-not-open', { pile: p.name }))
-  if (e.overfed) notes.push(told('note-overfed', { pile: p.name, fed: v.loggedLb, in: v.inLb }))
+  if (e.overfed) notes.push(told('note-overfed', { pile: p.name, fed: v.loggedLb, in: v.whole.inLb }))
   if (v.length && p.face && p.face.atFt > v.length.ft) notes.push(told('note-face-past-end', { atFt: p.face.atFt, lengthFt: v.length.ft }))
   if (width && height && height > width / 2) notes.push(told('note-size-odd', { widthFt: width, heightFt: height }))
   if (v.refFrom === 'ration' && v.need?.from === 'intake') notes.push(told('note-intake', { head: v.need.head }))
   if (v.refFrom === 'logs' || v.refFrom === 'face') notes.push(told('note-no-ration', { from: v.refFrom }))
-  if (v.basis === 'size') notes.push(told('note-no-loads', { pile: p.name }))
+  if (v.whole.basis === 'size') notes.push(told('note-no-loads', { pile: p.name }))
   if (v.filling.weights.includes('usual')) notes.push(told('note-usual-box', {}))
   return notes
 }

@@ -16,14 +16,16 @@ export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
   if (nothing) return nothing
   const e = estimate(book, p, now)
   const v = e.evidence
-  if (v.inLb <= 0) return refuse('nothing-in-pile', { pile: p.name, stage: p.stage })
+  if (v.whole.inLb <= 0) return refuse('nothing-in-pile', { pile: p.name, stage: p.stage })
   const { mean, sd, byCause } = v.loss
-  const lbDry = (v.inLb * v.dmPct * mean) / 100
+  const lbDry = (v.whole.inLb * v.dmPct * mean) / 100
   const price = setting(book, 'tonPrice', Number.NaN)
   const gone = 1 - e.left.lb / Math.max(1, e.whole.lb)
   // What went in and will come out by the record: boxes that ran light look the same as feed that was lost.
   const record =
-    gone >= TELLING ? { inLb: v.inLb, outLb: e.whole.lb, pct: 100 * (1 - e.whole.lb / v.inLb), sd: (100 * e.whole.sd) / v.inLb } : undefined
+    gone >= TELLING
+      ? { inLb: v.whole.inLb, outLb: e.whole.lb, pct: 100 * (1 - e.whole.lb / v.whole.inLb), sd: (100 * e.whole.sd) / v.whole.inLb }
+      : undefined
   return slots({
     about: 'loss' as const,
     pile: p.name,
@@ -34,7 +36,7 @@ export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
     causes: Object.entries(byCause.causes).map(([cause, r]) => ({ cause, ...r })),
     thrownLb: v.lostLb || undefined,
     record,
-    cost: lossCost(v.inLb, 100 * mean, Number.isNaN(price) ? undefined : price),
+    cost: lossCost(v.whole.inLb, 100 * mean, Number.isNaN(price) ? undefined : price),
     how: [
       ...Object.entries(byCause.causes).map(([cause, r]) => told('how-loss-cause', { cause, pct: r.mid, low: r.low, high: r.high })),
       told('how-loss-total', { pct: byCause.total.mid, low: byCause.total.low, high: byCause.total.high }),

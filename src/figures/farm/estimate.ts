@@ -29,6 +29,9 @@ const LOW = 0.1
 const HIGH = 0.9
 
 export const estimateFrom = (evidence: Evidence): Estimate => {
+  // Neither loads nor size nor face: there is nothing to reckon from.
+  if (!(evidence.input.whole.mean > 0))
+    return { evidence, parts: [], left: { lb: 0, sd: 0 }, whole: { lb: 0, sd: 0 }, at: 0, overfed: false }
   const parts = fuse(evidence.input)
   const left = overall(parts, 'left', 'leftVar')
   const whole = overall(parts, 'whole', 'wholeVar')

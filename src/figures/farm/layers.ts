@@ -30,6 +30,8 @@ export interface Filling {
   weights: WeightFrom[]
   /** What the whole is expected to weigh truly, over what the boxes add up to. */
   light: Share
+  /** Weights that are wrong together: the kind, its weight, and the error that all of it shares. */
+  kinds: { shared: string; lb: Lb; sd: Share }[]
   /** Boxes without a word of their weight were taken at the crop's usual. */
   boxes: string[]
 }
@@ -91,6 +93,7 @@ export const fillingOf = (book: Book, p: PileState, moved: readonly Moved[] = []
     dmPct: lb > 0 ? (100 * lbDry) / lb : 0,
     sd: lb > 0 ? Math.sqrt(variance) / lb : 0,
     light: lb > 0 ? (kinds.reduce((t, k) => t + k.lb * LIGHT[k.w.from], 0) + moved.reduce((t, m) => t + m.lb, 0)) / lb : 1,
+    kinds: kinds.map(k => ({ shared: k.w.shared, lb: k.lb, sd: k.w.sdShared })),
     weights: [...new Set(kinds.map(k => k.w.from))],
     boxes: [...new Set(kinds.flatMap(k => (k.w.box ? [k.w.box] : [])))],
   }

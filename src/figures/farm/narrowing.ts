@@ -34,8 +34,8 @@ export const narrowing = (e: Estimate): Narrowing | undefined => {
     tries.push({ what: 'face', sdFt: FACE_SD })
     if (length.sd > LENGTH_SD && input.faces.length) tries.push({ what: 'length', sd: LENGTH_SD })
   }
-  if (v.basis === 'loads' && v.filling.sd > TICKET_SD)
-    tries.push({ what: 'tickets', sd: v.inLb * Math.hypot((1 - v.loss.mean) * TICKET_SD, v.loss.sd) })
+  if (v.whole.basis === 'loads' && v.filling.sd > TICKET_SD)
+    tries.push({ what: 'tickets', sd: v.whole.inLb * Math.hypot((1 - v.loss.mean) * TICKET_SD, v.loss.sd) })
   if ((v.loggedDays < 5 || v.copied) && input.use.sd > RATION_SD) tries.push({ what: 'ration', sd: RATION_SD })
   let best: Narrowing | undefined
   for (const told of tries) {

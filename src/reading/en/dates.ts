@@ -21,7 +21,7 @@ export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['last night, last nite, last nght, last nigth, last nights, lst night, lst nite, lastnight, overnight, over night', day(-1), 'night'],
   ['during the night, in the night, through the night, in the middle of the night', day(-1), 'night'],
   ['last evening, last eve', day(-1), 'evening'],
-  ['day before yesterday, day before yest, day before yday, day b4 yesterday', day(-2)],
+  ['day before yesterday, day before yest, day before yday, day b 4 yesterday', day(-2)],
   ['night before last', day(-2), 'night'],
   ['other day', { as: 'shift', n: -3, unit: 'day', loose: true }],
   ['other night', { as: 'shift', n: -3, unit: 'day', loose: true }, 'night'],
@@ -41,6 +41,9 @@ export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['next week, next wk, nxt week, coming week', { as: 'period', unit: 'week', n: 1 }],
   ['week after next', { as: 'period', unit: 'week', n: 2 }],
   ['past week', { as: 'run', n: 7, unit: 'day' }],
+  ['past month', { as: 'run', n: 1, unit: 'month' }],
+  ['week ago, wk ago', { as: 'shift', n: -1, unit: 'week' }],
+  ['month ago', { as: 'shift', n: -1, unit: 'month' }],
   ['this month', { as: 'period', unit: 'month', n: 0 }],
   ['last month, previous month', { as: 'period', unit: 'month', n: -1 }],
   ['next month, coming month', { as: 'period', unit: 'month', n: 1 }],
@@ -93,8 +96,10 @@ export const EN_PARTS: ReadonlyMap<string, Part> = new Map<string, Part>([
 export const EN_AHEAD = set('remind rmind rmd reminder remember alarm')
 /** Where a bare hour is a time at all; "face at 12" and "we are at 8" are not. */
 export const EN_CLOCKED = set(
-  'hail hailed hale rain rained raining storm stormed wind snow snowed froze frost start started starting begin began quit stopped stop done finished finish broke home here there meet meeting be back came left',
+  'hail hailed hale rain rained raining storm stormed wind winds snow snowed froze frost freeze broke done finished finish home here meet meeting',
 )
+/** Where a number behind "at" is a place on the pile. */
+export const EN_PLACED = set('face fase fce facing ft feet foot left cara frente pies')
 /** Joins that may stand between a day and its time. */
 export const EN_JOINS = set('at @ on the , around about by')
 /** Between two days: "mon to wed". */

@@ -3,7 +3,7 @@
  * folded before), usual slips of spelling beside the right form. Same keys as the English table.
  */
 export const ES_WORDS: Record<string, string> = {
-  'v:put': 'puse, pusimos, puso, pusieron, pusistes, eche, echamos, echo, echaron, meti, metimos, metio, metieron, vacie, vaciamos, vacio, vaciaron, descargue, descargamos, descargo, descargaron, tire, tiramos, tiraron, lleve, llevamos, llevaron, llevo, agregue, agregamos, poniendo, echando, entraron, cayeron, llegaron, van, llevamos puestos, acarree, acarreamos, trajimos, traje, trajeron, subi, subimos, subieron, hemos puesto, se echaron, se pusieron, se metieron, puce, pusimo, ponimos, dejamos, deje, dejaron, se puso, se echo, he puesto, aviente, aventamos, puci, tiro, dimos, di, apunta, apuntame, anota, anotame, apunte, anote, descarge, baciamos, bacie, mas, hechamos, heche, hecharon, amontonamos, metiendo, jalamos, jale, jalaron, agrege',
+  'v:put': 'puse, pusimos, puso, pusieron, pusistes, eche, echamos, echo, echaron, meti, metimos, metio, metieron, vacie, vaciamos, vacio, vaciaron, descargue, descargamos, descargo, descargaron, tire, tiramos, tiraron, lleve, llevamos, llevaron, llevo, agregue, agregamos, poniendo, echando, entraron, cayeron, llegaron, van, llevamos puestos, acarree, acarreamos, trajimos, traje, trajeron, subi, subimos, subieron, hemos puesto, se echaron, se pusieron, se metieron, puce, pusimo, ponimos, dejamos, deje, dejaron, se puso, se echo, he puesto, aviente, aventamos, puci, tiro, dimos, di, apunta, apuntame, anota, anotame, apunte, anote, descarge, baciamos, bacie, hechamos, heche, hecharon, amontonamos, metiendo, jalamos, jale, jalaron, agrege',
   'v:feed': 'le dimos, les dimos, dimos, le di, les di, di, dieron, le dieron, les dieron, dio, le dio, les dio, alimente, alimentamos, alimentaron, dimos de comer, di de comer, le eche, les eche, le echamos, les echamos, comieron, se comieron, sacamos pa, servi, servimos, le serví, les servimos, dando, le echaron, les echaron, se le dio, se les dio, se dieron, gastamos, le dimo, le dimos de comer, les dimos de comer, dar de comer, repartimos, reparti, saque, sacamos, sacaron, saco, le sacamos, le saque',
   'b:feed': 'dale, dar, dales, alimentar',
   'v:take': 'saque, sacamos, sacaron, saco, quite, quitamos, quitaron, quito, le quitamos, le quite, le saque, le sacamos, cortamos, corte, tumbamos, tumbe, rebanamos, bajamos, sacando, le sacaron, le quitaron, comimos, avanzamos, avance, raspamos, agarramos',
@@ -120,7 +120,7 @@ export const ES_WORDS: Record<string, string> = {
   off: 'de, del, d',
   with: 'con, c/, kon',
   back: 'atras, para atras, pa atras, otra vez, de nuevo, patras, pa tras, hacia atras',
-  and: 'y, e, mas, ademas, tambien, y luego, luego, aparte, i, y tambien, despues',
+  and: 'y, e, ademas, tambien, y luego, luego, aparte, i, y tambien, despues',
   also: 'tambien',
   more: 'mas, otro, otra, otros, otras, otrs',
   'm:no': 'no, nunca, todavia no, aun no, nadie, ni, ningun, ninguna, tampoco, ya no, nada, sin, todabia no, falta, faltan por, jamas, en vez de',

@@ -268,7 +268,7 @@ export const weather = (p: Pool): Found | undefined => {
   const inch = p.num(['in'])
   if (inch >= 0) out.slots.inches = p.take(inch)!.num
   const ft = p.num(['ft'])
-  if (ft >= 0 && kind === 'snow') out.slots.inches = p.take(ft)!.num! * 12
+  if (ft >= 0) out.slots.inches = p.take(ft)!.num! * 12
   const mph = p.num(['mph'])
   if (mph >= 0) out.slots.mph = p.take(mph)!.num
   const deg = p.num(['degF'])
@@ -325,6 +325,6 @@ export const supply = (p: Pool): Found | undefined => {
   if (p.takeAll('total') > 0) out.total = false
   takeColour(p)
   out.full = out.slots.count !== undefined
-  if (!out.full && !out.vague) return undefined
+  if (!out.full && !out.vague && buyish < 0) return undefined
   return out
 }

@@ -187,6 +187,7 @@ export const pack = (p: Pool): Found | undefined => {
   takeCrop(p)
   takeColour(p)
   out.full = Object.keys(out.slots).some(k => k !== 'pile')
+  if (!out.full && out.slots.pile === undefined) return undefined
   return out
 }
 

@@ -66,9 +66,9 @@ export const load = (p: Pool): Found | undefined => {
     const n = p.num([undefined], i => i.num! >= 1000)
     if (n >= 0 && isEach(p, n)) out.slots.lb = p.take(n)!.num! * out.slots.count
   }
-  takePile(p, out, 'pile', 'on')
   const field = takeField(p)
   if (field) out.slots.field = field
+  takePile(p, out, 'pile', 'on')
   if (takeVague(p)) out.vague = true
   if (p.takeAll('total') > 0) out.total = true
   if (p.sense('more') >= 0) out.more = true
@@ -82,7 +82,7 @@ export const load = (p: Pool): Found | undefined => {
     if (verb < 0 && !out.vague) return undefined
     out.bias! -= 1
   }
-  out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || at >= 0)
+  out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
   return out
 }
 
@@ -95,7 +95,7 @@ const takeField = (p: Pool): string | undefined => {
     let end = from
     while (p.free(end) && end - from < 4) {
       const i = p.items[end]!
-      const ok = i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || (i.num !== undefined && i.unit === undefined && end > from) || (i.num !== undefined && i.unit === 'acre') || /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(i.tokens[0]!.norm)
+      const ok = i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) || (i.num !== undefined && i.unit === undefined && end > from) || (i.num !== undefined && i.unit === 'acre') || /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(i.tokens[0]!.norm)
       if (!ok) break
       end++
     }

@@ -73,6 +73,9 @@ const nextSolid = (p: Pool, k: number): number => {
   return j
 }
 
+/** Place words that name a part of any pile, never a pile. */
+const NO_NAME = /^(top|bottom|end|side|middle|center|ground|base|back|front|edge|face|yard|near|far|wall|corner|left|right|ramp|n|s|e|w|arriba|encima|lado|orilla|fondo|medio|frente|parte|cerca|enmedio|punta)$/
+
 /** Words nobody knows where a pile's name belongs: "on hilltop", "river pile". */
 export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined => {
   const nameable = (i: Item | undefined): boolean => i !== undefined && i.num === undefined && !i.date && (i.senses.length === 0 || has(i, 'where:place') || (i.senses.every(s => s === 'filler' || s.startsWith('animal:') || s.startsWith('v:') || s.startsWith('b:')) && !has(i, 'filler')))
@@ -84,7 +87,8 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
     const called = word !== undefined && has(word, 'pileword') && p.free(end)
     const rel = p.relation(k)
     const unknown = p.items.slice(k, end).some(i => !i.senses.length)
-    if ((called && (rel !== undefined || unknown)) || (rel !== undefined && (!want || rel === want || want === 'on') && unknown && (rel === (want ?? rel)))) {
+    const named = want === 'on' && rel === 'on' && !p.items.slice(k, end).some(i => NO_NAME.test(i.tokens[0]!.norm))
+    if ((called && (rel !== undefined || unknown)) || (rel !== undefined && (!want || rel === want || want === 'on') && (unknown || named) && (rel === (want ?? rel)))) {
       const text = p.items.slice(k, end).map(i => i.text.toLowerCase()).join(' ')
       for (let j = k; j < end + (called ? 1 : 0); j++) p.used[j] = 1
       return text

@@ -1,0 +1,136 @@
+import { existsSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { apply, setting } from './book/book.ts'
+import { type Body, ENTRY_VERSION } from './book/entries.ts'
+import type { Datum } from './book/questions.ts'
+import { type Config, readConfig } from './config.ts'
+import { loadPrompts } from './edges/prompts.ts'
+import { openStore, type Store } from './edges/store.ts'
+import { answer, pilesFor } from './figures/asked/answer.ts'
+import { type Core, makeCore } from './pipeline.ts'
+import type { Result } from './ports.ts'
+import { makeSayer, type Say } from './saying/say.ts'
+import { isZone } from './units/calendar.ts'
+
+/** One process keeps one farm's book, unless the line channel names others. */
+export const FARM = 'home'
+
+export interface Fault {
+  code: string
+  data: Record<string, Datum>
+}
+
+/** A fault that has a sentence of its own (the store's, the channel's); undefined for a mistake of the program. */
+export const faultOf = (error: unknown): Fault | undefined => {
+  const f = error as Partial<Fault> | undefined
+  return error instanceof Error && typeof f?.code === 'string' && f.data !== undefined ? { code: f.code, data: f.data } : undefined
+}
+
+export const makeSay = (): Say => makeSayer(loadPrompts())
+
+/** One line that says what is wrong and what to do, and the end. */
+export const leave = ({ code, data }: Fault): never => {
+  process.stderr.write(`${makeSay()({ code, data }, 'en')}\n`)
+  process.exit(2)
+}
+
+/** The environment, with what the command line says instead; leaves where one of them is wrong. */
+export const settings = (env: Record<string, string | undefined>, zone?: string, data?: string): Config => {
+  const checked = readConfig(env)
+  if (!checked.ok) return leave(checked)
+  if (zone !== undefined && !isZone(zone)) return leave({ code: 'zone-unknown', data: { zone } })
+  return { ...checked.config, ...(zone !== undefined && { zone }), ...(data !== undefined && { data }) }
+}
+
+/** Work on a temporary folder, which is gone afterwards however it ends. */
+export const inPassing = async (work: (folder: string) => Promise<void> | void): Promise<void> => {
+  const folder = mkdtempSync(join(tmpdir(), 'pilehand-'))
+  try {
+    await work(folder)
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+export interface House {
+  say: Say
+  store: Store
+  core: Core
+  /** What messages came to that an earlier process had stored, but not settled, when it ended. */
+  recovered: Result[]
+}
+
+export interface HouseOptions {
+  /** The first sender owns the farm: for channels that know no members of their own. */
+  firstOwns: boolean
+  passing?: boolean
+}
+
+/**
+ * Opens the book and puts the house on it. What a crash left unsettled is settled first: nothing that was said since
+ * may get in before it.
+ *
+ * @throws StoreFault
+ */
+export const openHouse = (config: Config, o: HouseOptions): House => {
+  const say = makeSay()
+  const store = openStore(config.data, { durable: ['telegram'], passing: o.passing })
+  try {
+    const core = makeCore({ log: store, zone: config.zone, say, answer, pilesFor, firstOwns: o.firstOwns })
+    return { say, store, core, recovered: recover(store, core) }
+  } catch (error) {
+    store.close()
+    throw error
+  }
+}
+
+const recover = (store: Store, core: Core): Result[] => {
+  const results: Result[] = []
+  for (const message of store.unsettled()) {
+    try {
+      results.push(core.handle(message))
+    } catch (error) {
+      if (faultOf(error)) throw error
+      // The message that brought the program down must not do so at every start. It stays in the store.
+      process.stderr.write(`A message stored earlier could not be settled (${message.channel}, ${message.id}): ${String(error)}\n`)
+    }
+  }
+  return results
+}
+
+/** A house that remembers nothing, for reading alone. */
+export const bareCore = (config: Config, say: Say): Core => {
+  const log = { farms: () => [], entries: () => [], take: () => ({ fresh: true }), settle: () => undefined, append: () => undefined, unsettled: () => [], close: () => undefined }
+  return makeCore({ log, zone: config.zone, say, answer, pilesFor, firstOwns: true })
+}
+
+export const hasBook = (folder: string): boolean => existsSync(join(folder, 'pilehand.db'))
+
+/** Writes lines into the farm's log that no message caused. */
+const enter = ({ store, core }: House, channel: string, bodies: Body[]): void => {
+  const book = core.book(FARM)
+  const at = new Date().toISOString()
+  const entries = bodies.map((body, k) => ({ v: ENTRY_VERSION, n: book.last + 1 + k, at, by: 'house', body }))
+  store.append(FARM, channel, entries, [])
+  for (const e of entries) apply(book, e)
+}
+
+/** The code that the owner joins with, made at the first start and kept in the book. */
+export const ownerCode = (house: House, makeCode: () => string): string => {
+  const kept = setting<string>(house.core.book(FARM), 'ownerCode', '')
+  if (kept !== '') return kept
+  const code = makeCode()
+  enter(house, 'telegram', [{ kind: 'setting', name: 'ownerCode', value: code }])
+  return code
+}
+
+/**
+ * Whoever tried the book at the console first owns it there. In the chat the owner's place must be free for the one
+ * who joins with the code, and words to the owner must not go to a console that nobody watches.
+ */
+export const freeOwnersPlace = (house: House, person: string): void => {
+  if (house.core.book(FARM).members.get(person)?.role === 'owner') enter(house, 'telegram', [{ kind: 'member', person, role: 'crew' }])
+}
+
+export const hasOwner = ({ core }: House): boolean => [...core.book(FARM).members.values()].some(m => m.role === 'owner')

@@ -1,0 +1,148 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Entry } from '../../src/book/entries.ts'
+import { loadPrompts } from '../../src/edges/prompts.ts'
+import { openStore, type Store } from '../../src/edges/store.ts'
+import { answer, pilesFor } from '../../src/figures/asked/answer.ts'
+import { type Core, makeCore } from '../../src/pipeline.ts'
+import type { Result } from '../../src/ports.ts'
+import { makeSayer } from '../../src/saying/say.ts'
+import { type Case, judge, type Said, type Verdict } from './scorer.ts'
+
+/**
+ * What is read right at the least, and recorded wrongly at the most, in percent of a file's cases. Raise the floors and lower
+ * the ceilings as the reading gets better; never the other way.
+ */
+const BOUNDS: Record<string, { right: number; wrong: number }> = {
+  'crew.es.jsonl': { right: 78.2, wrong: 7.6 },
+  'dictated.en.jsonl': { right: 97.6, wrong: 2.4 },
+  'mixed.es.jsonl': { right: 99, wrong: 1 },
+  'plain.en.jsonl': { right: 97.8, wrong: 2.2 },
+  'plain.es.jsonl': { right: 88.9, wrong: 4 },
+  'talk.en.jsonl': { right: 94.4, wrong: 1 },
+  'talk.es.jsonl': { right: 90, wrong: 1 },
+  'terse.en.jsonl': { right: 96.1, wrong: 1 },
+  'traps.en.jsonl': { right: 99, wrong: 1 },
+}
+
+const FOLDER = new URL('../corpora', import.meta.url).pathname
+const FARM = 'farm.jsonl'
+const ZONE = 'America/Chicago'
+/** When a line is sent that does not say when: one a minute, on the day of the farm's last line. */
+const sentAt = (l: Said, k: number): string => l.at ?? `2026-09-14T13:${30 + k}:00-05:00`
+
+const linesOf = <T>(file: string): T[] => readFileSync(join(FOLDER, file), 'utf8').split('\n').filter(l => l.trim()).map(l => JSON.parse(l) as T)
+const corpora = readdirSync(FOLDER).filter(f => f.endsWith('.jsonl') && f !== FARM).sort()
+const setup = linesOf<Said & { at: string }>(FARM)
+
+let folder: string
+let store: Store
+let core: Core
+/** The farm's log after its own lines. Each case begins with it: farms share nothing, and a book is the fold of its log. */
+let told: Entry[]
+let toldOdd: string[]
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'pilehand-corpora-'))
+  store = openStore(folder, { passing: true })
+  core = makeCore({ log: store, zone: ZONE, say: makeSayer(loadPrompts()), answer, pilesFor, firstOwns: true })
+  toldOdd = setup.flatMap((l, k) => (hear('set-up', l, l.at, -1 - k).outcome === 'recorded' ? [] : [l.text]))
+  told = store.entries('set-up')
+})
+afterAll(() => {
+  store.close()
+  rmSync(folder, { recursive: true, force: true })
+})
+
+/** As the line channel hands a line over, without the clock between two of them. */
+const hear = (farm: string, l: Said, at: string, k: number): Result => {
+  const chat = l.chat ?? l.from
+  const id = String(l.id ?? `line-${k}`)
+  return core.handle({
+    channel: 'lines', farm, chat, private: chat === l.from, from: l.from, role: l.role, id, edit: l.edits === undefined ? '' : id, at: new Date(at).toISOString(), text: l.text,
+    ...(l.edits === undefined ? {} : { edits: String(l.edits) }), ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }),
+    ...(/\bpilehand\b/i.test(l.text) ? { addressed: true } : {}),
+  })
+}
+
+const play = (c: Case): { verdict: Verdict; report: () => string } => {
+  store.append(c.id, 'lines', told, [])
+  let result: Result | undefined
+  for (const [k, l] of c.lines.entries()) result = hear(c.id, l, sentAt(l, k), k)
+  const last = c.lines.at(-1)!
+  const at = sentAt(last, c.lines.length - 1)
+  const got = result as unknown as Parameters<typeof judge>[1]
+  const verdict = judge(c, got, at.slice(0, 10))
+  const report = (): string => {
+    const { outcome, recorded, withdrawn, asks, replies } = result!
+    const trace = core.explain(c.id, last.text, new Date(at).toISOString()).trace.map(t => `      ${t}`)
+    return [
+      `${verdict}  ${c.id}  ${c.lines.map(l => `${l.from}: ${l.text}`).join(' / ')}`,
+      `    want ${JSON.stringify(c.expect)}`,
+      `    got  ${JSON.stringify({ outcome, recorded, withdrawn, asks, replies: replies.map(r => r.text) })}`,
+      ...trace,
+    ].join('\n')
+  }
+  return { verdict, report }
+}
+
+it('the farm of the corpora is read as it is told', () => {
+  expect(toldOdd).toEqual([])
+  expect(told.filter(e => e.body.kind === 'event').length).toBeGreaterThanOrEqual(setup.length)
+})
+
+it('every corpus has its bounds', () => {
+  expect(corpora.filter(f => !(f in BOUNDS))).toEqual([])
+})
+
+describe.each(corpora)('%s', file => {
+  it('is read right often enough, and hardly ever recorded wrongly', () => {
+    const cases = linesOf<Case>(file)
+    expect(new Set(cases.map(c => c.id)).size, 'ids are unique').toBe(cases.length)
+    const played = cases.map(play)
+    const share = (v: Verdict): number => (100 * played.filter(p => p.verdict === v).length) / cases.length
+    const [right, wrong] = [share('right'), share('wrong')]
+    for (const p of played) if (p.verdict !== 'right') console.log(p.report())
+    console.log(`${file}: ${cases.length} cases, right ${right.toFixed(1)} %, wrong record ${wrong.toFixed(1)} %, needless question ${share('asked').toFixed(1)} %, missed ${share('missed').toFixed(1)} %`)
+    expect(right).toBeGreaterThanOrEqual(BOUNDS[file]?.right ?? 100)
+    expect(wrong).toBeLessThanOrEqual(BOUNDS[file]?.wrong ?? 0)
+  })
+})
+
+describe('the scorer', () => {
+  const day = '2026-09-14'
+  const load = { type: 'load', pile: 'north', crop: 'corn silage', count: 6 }
+  const c = (expect: Case['expect']): Case => ({ id: 't', lines: [], expect })
+  const got = (recorded: object[], outcome = 'recorded') => ({ outcome, recorded: recorded as Record<string, unknown>[], withdrawn: [], asks: [] })
+
+  it.each<[string, object[], Verdict]>([
+    ['the same', [{ ...load, on: day }], 'right'],
+    ['half a percent off', [{ ...load, count: 6.02 }], 'right'],
+    ['one percent off', [{ ...load, count: 6.06 }], 'wrong'],
+    ['another pile', [{ ...load, pile: 'lane' }], 'wrong'],
+    ['another day', [{ ...load, on: '2026-09-13' }], 'wrong'],
+    ['a slot too many', [{ ...load, cut: 2 }], 'wrong'],
+    ['an event too many', [load, load], 'wrong'],
+    ['no event', [], 'missed'],
+  ])('%s', (_, recorded, verdict) => {
+    expect(judge(c({ outcome: 'recorded', recorded: [load] }), got(recorded), day)).toBe(verdict)
+  })
+
+  it('takes an alternative, and knows a needless question from a needed one', () => {
+    const either = c({ outcome: 'ignored', alternatives: [{ outcome: 'asked' }] })
+    expect(judge(either, got([], 'asked'), day)).toBe('right')
+    expect(judge(c({ outcome: 'recorded', recorded: [load] }), got([], 'asked'), day)).toBe('asked')
+    expect(judge(either, got([], 'answered'), day)).toBe('other')
+  })
+
+  it('asks for the withdrawn and for the questions', () => {
+    const taken = c({ outcome: 'recorded', withdrawn: [load] })
+    expect(judge(taken, { ...got([]), withdrawn: [load] }, day)).toBe('right')
+    expect(judge(taken, got([]), day)).not.toBe('right')
+    const asked = c({ outcome: 'answered', asks: [{ about: 'left', pile: 'lane' }] })
+    expect(judge(asked, { ...got([], 'answered'), asks: [{ about: 'left', pile: 'lane' }] }, day)).toBe('right')
+    expect(judge(asked, { ...got([], 'answered'), asks: [{ about: 'status', pile: 'lane' }] }, day)).toBe('other')
+  })
+})
