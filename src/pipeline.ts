@@ -87,9 +87,9 @@ export const makeCore = (parts: CoreParts): Core => {
       v: ENTRY_VERSION, n: book.last + 1 + k, at: message.at, by: body.kind === 'event' && 'by' in body.event && body.event.by ? body.event.by : message.from,
       source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit }, body,
     }))
-  const readFor = (d: Desk, text: string, at: Instant, lang: Lang): Reading => {
+  const readFor = (d: Desk, text: string, at: Instant, lang: Lang, from?: string): Reading => {
     const now = localTime(at, zone)
-    return read(text, { names: namesOf(d), now: { day: now.day, hour: now.hour }, lang })
+    return read(text, { names: namesOf(d), now: { day: now.day, hour: now.hour }, lang, last: from === undefined ? undefined : lastTold(d.book, from, at) })
   }
 
   const handle = (message: Incoming): Result => {
@@ -99,7 +99,7 @@ export const makeCore = (parts: CoreParts): Core => {
     const { book } = d
     const known = book.members.get(message.from)
     const role: Role = message.role ?? known?.role ?? (parts.firstOwns ? (book.members.size ? 'crew' : 'owner') : 'stranger')
-    const reading = readFor(d, message.text, message.at, known?.lang ?? 'en')
+    const reading = readFor(d, message.text, message.at, known?.lang ?? 'en', message.from)
     const lang = reading.words >= 2 || known?.lang === undefined ? reading.lang : known.lang
     const now = localTime(message.at, zone)
     const moment: Moment = { day: now.day, at: message.at, zone }
@@ -187,6 +187,12 @@ export const makeCore = (parts: CoreParts): Core => {
     explain: (farm, text, at) => readFor(deskOf(farm), text, at, 'en'),
     book: farm => deskOf(farm).book,
   }
+}
+
+/** What somebody told in the last quarter of an hour, if anything. */
+const lastTold = (book: Book, from: string, at: Instant): Event['type'] | undefined => {
+  const l = book.logged.at(-1)
+  return l && l.by === from && l.withdrawnBy === undefined && Date.parse(at) - Date.parse(l.at) <= 900_000 ? l.event.type : undefined
 }
 
 const isAnswer = (x: Answer | Refused): x is Answer => !('code' in x)

@@ -28,12 +28,15 @@ export const seasonLines = (): string[] =>
   readFileSync(join(promptsFolder(), '..', 'shared', 'demo.season.jsonl'), 'utf8').split('\n').filter(Boolean)
 
 const WEEKDAYS = new Intl.DateTimeFormat('en-US', { timeZone: 'UTC', weekday: 'short', month: 'short', day: 'numeric', year: 'numeric' })
-const heading = (day: string): string => `\n${WEEKDAYS.format(new Date(`${day}T12:00:00Z`))}`
-const clock = (hour: number): string => `${String(Math.floor(hour)).padStart(2, ' ')}:${String(Math.floor((hour % 1) * 60)).padStart(2, '0')}`
+const heading = (day: string): string => `-- ${WEEKDAYS.format(new Date(`${day}T12:00:00Z`))} --`
+const clock = (hour: number): string => {
+  const minutes = Math.round(hour * 60)
+  return `${String(Math.floor(minutes / 60)).padStart(2)}:${String(minutes % 60).padStart(2, '0')}`
+}
 
-/** Between two lines that far apart the farm was quiet; then the latest thing said unasked is shown, and the rest counted. */
-const QUIET_DAYS = 2
-const SPEAKER = 8
+/** Where two lines are that far apart the latest thing said unasked between them is shown, and the others are counted. */
+const QUIET_DAYS = 10
+const SPEAKER = 10
 
 /**
  * Plays a season through `take` (the line channel's reader) and writes what the crew would see. Of what is said unasked
@@ -61,8 +64,8 @@ export const playDemo = (season: string[], take: (line: string) => Played[], wri
     const due = played.slice(0, own).flatMap(p => ('due' in p ? p.replies.map(r => ({ at: p.due, said: r })) : []))
     const worth = quiet >= QUIET_DAYS ? due.at(-1) : undefined
     if (worth) {
+      if (due.length > 1) write(`   (${quiet} days, ${due.length - 1} times Pilehand spoke by itself; then:)`)
       tell(worth.at, 'Pilehand', worth.said)
-      if (due.length > 1) write(`${' '.repeat(7 + SPEAKER)}(and ${due.length - 1} more since the last message)`)
     }
     tell(spoken.at, spoken.from, { text: spoken.text })
     for (const p of played.slice(own)) {

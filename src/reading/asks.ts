@@ -18,6 +18,8 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     if (has(i, 'm:tell') && n < 2) return false
     if (has(i, 'q:howmany') || has(i, 'q:howlong') || has(i, 'q:happened')) return true
     if ((has(i, 'q:how') || has(i, 'q:why') || has(i, 'q:help') || has(i, 'q:when') || has(i, 'q:where')) && (n <= 1 || /^(status|last time|estado)/.test(i.text.toLowerCase()))) return true
+    // Spanish "que" joins clauses; it asks only before a thing
+    if (has(i, 'q:what') && /^(que|q|ke|k)$/.test(i.tokens[0]!.norm) && i.tokens.length === 1 && !(n <= 1 && items[k + 1] && (hasCat(items[k + 1], 'mat') || hasCat(items[k + 1], 'unit') || hasCat(items[k + 1], 'dim') || /^(tan|tanto|mezcla|tamano|ancho|hay|tal)$/.test(items[k + 1]!.tokens[0]!.norm)))) continue
     if ((has(i, 'q:what') || has(i, 'q:who')) && (n <= 1 || (n <= 3 && hasCat(items[k + 1], 'mat')))) return true
     if (has(i, 'q:yesno') && n <= 1) {
       const word = i.tokens[0]!.norm

@@ -134,14 +134,14 @@ const MAX_CUTS = 14
 const MAX_SPAN = 10
 
 /** Cuts a sentence into clauses so that together they explain as much as they can. */
-export const clauses = (items: Item[]): Segment[] => {
+export const clauses = (items: Item[], last?: FrameName): Segment[] => {
   if (!items.length) return []
   const where = cuts(items)
   let marks = [...where.keys()].sort((a, b) => a - b)
   // a very long sentence keeps only its cheapest cuts
   if (marks.length > MAX_CUTS) marks = marks.filter(m => where.get(m)! < 0.9).slice(0, MAX_CUTS * 2)
   const points = [0, ...marks, items.length]
-  const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1 }]
+  const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
   for (let j = 1; j < points.length; j++) {
     let top: (typeof f)[number] = { score: Number.NEGATIVE_INFINITY, prev: 0 }
     for (let i = Math.max(0, j - MAX_SPAN); i < j; i++) {

@@ -87,13 +87,16 @@ export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | 
 }
 
 /** The pile name that token `i` is a slip of; undefined where none or several fit. */
-export const slipAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {
+export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWords = false): NameHit | undefined => {
   const found = new Map<string, NameHit>()
   for (const e of index.singles) {
+    if (severalWords && e.words.length < 2) continue
     const run = tokens.slice(i, i + e.words.length)
     if (run.length < e.words.length || run.some(t => t.kind !== 'word')) continue
     const wrong = e.words.filter((w, k) => w !== run[k]!.norm)
-    if (wrong.length === 1 && isSlip(run[e.words.indexOf(wrong[0]!)]!.norm, wrong[0]!)) found.set(e.name, { from: i, to: i + e.words.length, kind: 'pile', name: e.name, slip: true })
+    // beside a word that is right, a short one may be wrong too: "ol slab"
+    const typed = wrong.length === 1 ? run[e.words.indexOf(wrong[0]!)]!.norm : ''
+    if (wrong.length === 1 && (isSlip(typed, wrong[0]!) || (e.words.length > 1 && wrong[0]!.length === 3 && typed.length >= 2 && typed[0] === wrong[0]![0] && distance(typed, wrong[0]!) === 1))) found.set(e.name, { from: i, to: i + e.words.length, kind: 'pile', name: e.name, slip: true })
   }
   return found.size === 1 ? [...found.values()][0] : undefined
 }

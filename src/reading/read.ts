@@ -5,10 +5,10 @@ import { findDates } from './dates.ts'
 import { has, hasCat, type Item } from './item.ts'
 import type { NameIndex } from './names.ts'
 import { isThin, weightOf } from './pool.ts'
-import type { Act, Mood, Reading } from './reading.ts'
+import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
-import { bareOf, fixOf } from './talk.ts'
+import { bareFix, bareOf, fixOf } from './talk.ts'
 import { tokenise } from './tokens.ts'
 
 export interface ReadContext {
@@ -16,6 +16,8 @@ export interface ReadContext {
   now: { day: Day; hour: number }
   /** The language the sender last wrote. */
   lang: Lang
+  /** What the sender told last, a moment ago: "and 3 of corn" goes on with it. */
+  last?: FrameName
 }
 
 /** Frames that look forward by nature: their plans are what they record. */
@@ -55,7 +57,9 @@ const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undef
     if (has(i, 'find:good')) continue
     const inside = k >= seg.from
     if (has(i, 'm:hope')) return 'hope'
-    if (has(i, 'm:if') && inside && seg.act?.frame !== 'open') return 'if'
+    // "si, di 11 mil": yes, not if
+    const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
+    if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
     if (has(i, 'm:no') && !has(i, 'find:good') && (inside || k >= from)) mood = 'denial'
     if (has(i, 'm:tell') && mood === 'fact') mood = 'hearsay'
     if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx')) mood = 'plan'
@@ -131,6 +135,17 @@ const lend = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+/** Hail that broke a cover at a time that is told, or of a size, is weather too. */
+const withWeather = (acts: { act: Act; sentence: number }[]): void => {
+  if (acts.some(a => a.act.frame === 'weather')) return
+  const at = acts.findIndex(a => a.act.frame === 'damage' && a.act.mood === 'fact' && a.act.slots.cause === 'hail' && (a.act.date?.explicit === true || a.act.slots.inches !== undefined))
+  if (at < 0) return
+  const { act, sentence } = acts[at]!
+  const { inches } = act.slots
+  delete act.slots.inches
+  acts.splice(at, 0, { sentence, act: { ...act, frame: 'weather', slots: { kind: 'hail', ...(inches === undefined ? {} : { inches }) }, left: 0, leftWords: [], leftNumbers: 0, full: true } })
+}
+
 const MERGES = new Set(['size', 'pack', 'ration', 'feed', 'weather', 'damage'])
 
 /** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
@@ -164,7 +179,7 @@ const PLACED: Record<string, number> = { load: 1, pack: 1, feed: 2, face: 2, spo
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
   const tokens = tokenise(text).slice(0, mostTokens)
-  const s = scan(tokens, ctx.names, taken => findDates(tokens, taken, ctx.now), ctx.lang)
+  const s = scan(tokens, ctx.names, (words, taken) => findDates(words, taken, ctx.now), ctx.lang)
   trace.push(`words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`)
   const items = repair(s.items, trace)
   const found: { act: Act; sentence: number }[] = []
@@ -197,7 +212,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
     carried = undefined
     let from = 0
-    for (const seg of clauses(run)) {
+    for (const seg of clauses(run, n === 0 && has(run[0], 'and') ? ctx.last : undefined)) {
       if (!seg.act) {
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
         // a mood said in a clause of its own reaches the next: "hope | it hails"
@@ -217,10 +232,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
   }
   lend(found)
+  withWeather(found)
   merge(found)
   const acts = distribute(found.map(f => f.act), items)
   for (const a of acts) trace.push(`${a.frame} (${a.mood}) ${JSON.stringify(a.slots)}${a.date ? ` on ${a.date.past}` : ''}${a.left ? ` left over: ${a.leftWords.join(', ')}` : ''}`)
-  const fix = fixOf(items)
+  const fix = fixOf(s.items)
   if (fix) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
   const words = items.filter(i => i.tokens.some(t => t.kind !== 'mark')).length
   const unknown = items.filter(i => !i.senses.length).length
@@ -228,7 +244,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   const code = /[{}[\]<>]|":/.test(text)
   const chatter = code || items.some(i => has(i, '<link>') || has(i, '<phone>')) || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
   trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
-  return { lang: s.lang, acts: code ? [] : acts, asks, fix, bare: bareOf(items), chatter, trade, words, questionMark: /[?¿]/.test(text), trace }
+  const plain = bareFix(s.items)
+  return { lang: s.lang, plain, acts: code ? [] : acts, asks, fix, bare: bareOf(items), chatter, trade, words, questionMark: /[?¿]/.test(text), trace }
 }
 
 /** "patched barn and shop, 3 holes on each": what was said of both belongs to each. */

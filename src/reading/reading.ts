@@ -84,6 +84,8 @@ export interface Reading {
   acts: Act[]
   asks: AskSaid[]
   fix?: Fix
+  /** Values alone: a correction only where the message replies to a record. */
+  plain?: Fix
   bare: Bare
   /** A link, a telephone number, or mostly talk. */
   chatter: boolean

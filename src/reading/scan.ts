@@ -3,6 +3,7 @@ import { LEXICON, type Phrase } from './lexicon.ts'
 import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
 import { type NumberItem, numberAt, unitTail } from './numbers.ts'
 import { mendWord } from './slips.ts'
+import { respell } from './sounds.ts'
 import type { Token } from './token.ts'
 
 export type Lang = 'en' | 'es'
@@ -142,7 +143,9 @@ const DIRECTION = /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|f
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
 
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
-export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: number) => boolean) => DateItem[], fallback: Lang): Scan => {
+export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], taken: (i: number) => boolean) => DateItem[], fallback: Lang): Scan => {
+  const spanish = typed.some((t, i) => t.kind === 'word' && (LEXICON.byFirst.get(t.norm)?.some(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0) ?? false) && i >= 0)
+  const tokens = spanish || fallback === 'es' ? respell(LEXICON, typed, w => names.byFirst.has(w)) : typed
   const lang = languageOf(tokens, fallback)
   const n = tokens.length
   const hits: (NameHit | undefined)[] = new Array(n)
@@ -203,7 +206,7 @@ export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: numbe
     claim(item.from, item.to)
     i = item.to - 1
   }
-  const found = dates(i => taken[i] === 1)
+  const found = dates(tokens, i => taken[i] === 1)
   const dateAt: (DateItem | undefined)[] = new Array(n)
   for (const d of found) {
     dateAt[d.from] = d
@@ -250,6 +253,12 @@ export const scan = (tokens: Token[], names: NameIndex, dates: (taken: (i: numbe
       if (ord && /^\d{1,2}[a-zº°ª]/.test(t.norm)) items.push(make(tokens, i, i + 1, [`say:ordinal:${ord[1]}`], { num: Number(ord[1]), ordinal: true }))
       else items.push(make(tokens, i, i + 1, ['num?']))
       i++
+      continue
+    }
+    const near = slipAt(names, tokens, i, true)
+    if (near) {
+      items.push(make(tokens, near.from, near.to, [`pile:${near.name}`], { slip: true }))
+      i = near.to
       continue
     }
     let p = phraseAt(tokens, i)

@@ -22,6 +22,8 @@ export const mendWord = (lexicon: Lexicon, word: string): string | undefined => 
   if (!c) {
     const skeletons = new Map<string, string | null>()
     for (const s of lexicon.singles) {
+      // vowels are dropped in English thumb typing; Spanish is spelled by ear instead
+      if (!lexicon.byFirst.get(s)?.some(p => p.words.length === 1 && p.en.length > 0)) continue
       const k = skeleton(s)
       if (k.length < 3) continue
       const other = skeletons.get(k)

@@ -135,6 +135,14 @@ export const fixOf = (all: Item[]): Fix | undefined => {
       return { kind: 'undo', slots, wrong: {}, many: /\b(both|all|dos|todo)\b/.test(first.text.toLowerCase() + content[undo]!.text.toLowerCase()), date: dates, strength: 2 }
     }
   }
+  // "en lane no, en old slab": a value, a no, another of its kind
+  const mid = items.findIndex((i, k) => k > 0 && has(i, 'fix:no') && /^no$/.test(i.tokens[0]!.norm))
+  if (mid > 0 && content.length <= 5) {
+    const before = values(items.slice(0, mid))
+    const after = values(items.slice(mid + 1))
+    const keys = Object.keys(after)
+    if (keys.length && keys.length === Object.keys(before).length && keys.every(k => k in before)) return { kind: 'change', slots: after, wrong: before, strength: 2 }
+  }
   const head = content.slice(0, 3)
   const no = head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
@@ -166,4 +174,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (unknown > 2) strength -= 1
   if (strength <= 0) return undefined
   return { kind: 'change', slots, wrong, date: dates, strength }
+}
+
+/** Values and nothing else, as a correction of the record that the message replies to. */
+export const bareFix = (all: Item[]): Fix | undefined => {
+  const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark') && !has(i, 'comma'))
+  if (items.length > 5 || items.some(i => !i.senses.length || hasCat(i, 'v') || hasCat(i, 'q') || has(i, 'm:no'))) return undefined
+  const slots = values(items)
+  return Object.keys(slots).length ? { kind: 'change', slots, wrong: {}, strength: 1 } : undefined
 }

@@ -81,10 +81,12 @@ const ahead = (future: Day, today: Day, span?: Span): When => ({ past: today, fu
 /** One fixed day. `full`: said with its year, so that a plan may lie in the past. */
 const fixed = (day: Day, today: Day, full = false): When =>
   day > today ? ahead(day, today) : { past: day, future: full ? day : later(day, today) }
-const spanned = (span: Span, today: Day, at?: Day): When =>
-  span.from > today
-    ? ahead(at ?? span.from, today, span)
-    : { past: earlier(at ?? span.to, today), future: later(at ?? span.from, today), span }
+const spanned = ({ from, to }: Span, today: Day, at?: Day): When => {
+  const span = { from, to }
+  return from > today
+    ? ahead(at ?? from, today, span)
+    : { past: earlier(at ?? to, today), future: later(at ?? from, today), span }
+}
 
 /** The last of `make(k)`, `make(k - 1)` … not after today, and the first not before it; eight years reach over every leap day. */
 const nearest = (today: Day, k: number, reach: number, make: (k: number) => Day | undefined): When => {
@@ -112,13 +114,14 @@ const nearestSpan = (today: Day, year: number, which: Which | undefined, make: (
 }
 
 const monday = (today: Day, weeks: number): Day => addDays(today, 7 * weeks - ((weekday(today) + 6) % 7))
+const round = (n: number) => Math.sign(n) * Math.round(Math.abs(n))
 const shift = (day: Day, n: number, unit: Unit): Day => {
-  if (unit === 'week') return addDays(day, Math.round(7 * n))
+  if (unit === 'week') return addDays(day, round(7 * n))
   if (unit === 'month' || unit === 'year') {
     const months = unit === 'year' ? 12 * n : n
-    return addDays(addMonths(day, Math.trunc(months)), Math.round((months % 1) * 30))
+    return addDays(addMonths(day, Math.trunc(months)), round((months % 1) * 30))
   }
-  return addDays(day, Math.round(n))
+  return addDays(day, round(n))
 }
 
 /** How many days "a few weeks ago" may be off. Common practice, no source. */

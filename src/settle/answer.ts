@@ -61,7 +61,7 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       if (b.no && b.rest <= 1) return { act: 'drop' }
       return undefined
     case 'ask-face-back':
-      if (b.numbers.length === 1) return fillNumber(q, b.numbers[0]!.num!)
+      if (b.numbers.length === 1) return b.numbers[0]!.num === q.drafts[0]?.slots[q.slot!] ? { act: 'sure' } : fillNumber(q, b.numbers[0]!.num!)
       if (b.yes && !b.no) return { act: 'sure' }
       if (b.no) return { act: 'drop' }
       return undefined

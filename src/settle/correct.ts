@@ -105,6 +105,7 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
     else if (k === 'kind' && e.type === 'damage' && (v === 'hail' || v === 'wind')) Object.assign(out, { cause: v, animal: undefined })
     else if (k === 'cause' && e.type === 'damage') Object.assign(out, { cause: v, animal: undefined })
     else if (takes.includes(k)) out[k] = v
+    else if (k === 'crop' && e.type === 'open') continue
     else if (k === 'material' || k === 'what' || k === 'item' || k === 'cause' || k === 'why') continue
     else return undefined
   }
@@ -125,7 +126,8 @@ export const corrected = (list: Logged[], fix: Fix, reading: Reading): { was: Lo
     const slots = change(e, fix) ?? byAct
     if (slots && Object.entries(slots).some(([k, v]) => e[k] !== v)) fits.push({ was: l, slots })
   }
-  const pick = fits.findLast(f => f.slots.crop === undefined || (f.was.event as { crop?: string }).crop !== f.slots.crop) ?? fits.at(-1)
+  const named = fix.slots.crop !== undefined && (fix.slots.number !== undefined || fix.slots.count !== undefined) ? fits.find(f => (f.was.event as { crop?: string }).crop === fix.slots.crop) : undefined
+  const pick = named ?? fits.findLast(f => f.slots.crop === undefined || (f.was.event as { crop?: string }).crop !== f.slots.crop) ?? fits.at(-1)
   if (!pick) return undefined
   const { type, ...old } = pick.was.event as unknown as Record<string, unknown>
   return { was: pick.was, draft: { type: type as Draft['type'], slots: { ...old, ...pick.slots }, sure: ['twice'], replaces: [pick.was.id] } }

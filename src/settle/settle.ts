@@ -250,7 +250,8 @@ const withdraw = (out: Settled, l: Logged | undefined, why: 'undo' | 'correction
 
 /** The message as a correction of an earlier record. */
 const fixed = (r: Reading, c: Context): Settled | undefined => {
-  const fix = r.fix
+  const replied = c.message.replyTo !== undefined && eventsFrom(c.book, { channel: c.message.channel, chat: c.message.chat, id: c.message.replyTo }).length > 0
+  const fix = r.fix ?? (replied ? r.plain : undefined)
   if (!fix) return undefined
   // "no hail here" is a denial, not a correction
   if (fix.kind === 'change' && r.acts.some(a => a.mood === 'denial' && a.frame === 'weather')) return undefined

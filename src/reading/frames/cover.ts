@@ -61,6 +61,11 @@ export const cover = (p: Pool): Found | undefined => {
   for (const { i, k } of mats) {
     if (!p.free(k)) continue
     const material = valueOf(i, 'mat')!
+    // "costales de grava": what is in the bags is not laid on by itself
+    if ((material === 'gravel' || material === 'dirt') && out.several!.at(-1)?.material === 'gravel bags' && has(p.items[k - 1], 'off')) {
+      p.take(k)
+      continue
+    }
     const one: Record<string, unknown> = { material, change }
     const s = SHEETS.has(material) || material === 'mesh' ? sidesBy(p, k) : undefined
     if (s) {
@@ -119,7 +124,7 @@ export const damage = (p: Pool): Found | undefined => {
   const hole = p.find(i => has(i, 'what:hole'))
   const tear = p.find(i => has(i, 'what:tear'))
   const loose = p.find(i => has(i, 'what:loose edge'))
-  const wet = p.find(i => has(i, 'what:water') && !hasCat(i, 'dm'))
+  const wet = p.find(i => has(i, 'what:water') && (!hasCat(i, 'dm') || !p.items.some(x => x.num !== undefined)))
   let kind = hole >= 0 ? hole : tear >= 0 ? tear : loose >= 0 ? loose : wet
   if (kind >= 0) {
     out.slots.what = hole >= 0 ? 'hole' : tear >= 0 ? 'tear' : loose >= 0 ? 'loose edge' : 'water'
@@ -140,11 +145,16 @@ export const damage = (p: Pool): Found | undefined => {
     const c = valueOf(i, 'cause') ?? (has(i, 'sky:hail') ? 'hail' : has(i, 'sky:wind') ? 'wind' : 'ice')
     if (out.slots.cause === undefined || c === 'machine' && animal < 0) out.slots.cause = c
   }
+  const stone = p.find(i => hasCat(i, 'stone') && valueOf(i, 'stone') !== 'size')
+  if (stone >= 0 && out.slots.cause === 'hail') {
+    out.slots.inches = Number(valueOf(p.take(stone), 'stone'))
+    p.takeAll('stone:size')
+  }
   out.slots.cause ??= 'unknown'
   if (!out.slots.what) {
     if (lift >= 0) out.slots.what = 'loose edge'
-    else if (broke >= 0 && /^(tore|ripped|shredded|sliced|cut|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/.test(p.items[broke]!.tokens.map(t => t.norm).join(' '))) out.slots.what = 'tear'
-    else if (broke >= 0 && /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/.test(p.items[broke]!.tokens.map(t => t.norm).join(' '))) out.slots.what = 'hole'
+    else if (brokeBy(p, /^(tore|ripped|shredded|sliced|cut|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/)) out.slots.what = 'tear'
+    else if (brokeBy(p, /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/)) out.slots.what = 'hole'
   }
   for (const k of [hole, tear, loose, wet]) p.take(k)
   const counted = p.find((i, k) => i.num !== undefined && (i.unit === undefined || i.unit === 'head') && !has(i, 'dm') && (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear])))
@@ -168,6 +178,9 @@ export const damage = (p: Pool): Found | undefined => {
   if (what < 0 && sheet < 0 && out.slots.pile === undefined && out.strange === undefined) return undefined
   return out
 }
+
+/** True where one of the clause's verbs of breaking is of this kind. */
+const brokeBy = (p: Pool, verbs: RegExp): boolean => p.items.some(i => has(i, 'v:break') && verbs.test(i.tokens.map(t => t.norm).join(' ')))
 
 const nearWhat = (p: Pool, k: number, whats: number[]): boolean => {
   for (const w of whats) {

@@ -62,7 +62,7 @@ const takeName = (p: Pool, from: number): string | undefined => {
     const i = p.items[end]!
     if (i.sides || has(i, 'comma') || has(i, 'v:alias') || has(i, 'dim:width') || has(i, 'date')) break
     if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break
-    if (end > k && (has(i, 'and') || has(i, 'on') || has(i, 'off') || has(i, 'pileword') || i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1)) break
+    if (end > k && (has(i, 'and') || has(i, 'on') || has(i, 'off') || /^(pile|pila)$/.test(i.tokens[0]!.norm) || i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1)) break
     end++
   }
   if (end === k) return undefined

@@ -10,7 +10,7 @@ export const load = (p: Pool): Found | undefined => {
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
   const verb = p.sense('v:put')
   const base = verb < 0 ? p.sense('b:put') : -1
-  const fed = p.sense('v:feed') >= 0 && verb < 0
+  const fed = p.sense('v:feed') >= 0 && (verb < 0 || (has(p.items[verb], 'v:feed') && p.cat('crop') < 0 && p.num(['load']) < 0 && p.find((i, k) => (hasCat(i, 'pile') || has(i, 'pileword')) && p.relation(k) === 'on') < 0))
   if (fed) return undefined
   const at = p.num(['load'])
   const bucket = at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0)) ? p.num(['bucket']) : -1
@@ -96,6 +96,11 @@ const takeField = (p: Pool): string | undefined => {
     while (p.free(end) && end - from < 4) {
       const i = p.items[end]!
       const ok = i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) || (i.num !== undefined && i.unit === undefined && end > from) || (i.num !== undefined && i.unit === 'acre') || /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(i.tokens[0]!.norm)
+      const joins = end > from && has(i, 'off') && p.items[end + 1] !== undefined && (p.items[end + 1]!.senses.length === 0 || hasCat(p.items[end + 1], 'person'))
+      if (joins) {
+        end += 2
+        continue
+      }
       if (!ok) break
       end++
     }
@@ -180,7 +185,7 @@ export const feed = (p: Pool): Found | undefined => {
   takeAmount(p, out, 100)
   takePile(p, out, 'pile', 'off')
   const at = p.items.findIndex(i => valueOf(i, 'pile') === out.slots.pile)
-  if (at >= 0 && p.relation(at) === 'on' && verb >= 0 && !p.items.slice(0, at).some(i => has(i, 'v:feed') && !has(i, 'v:put'))) out.bias! -= 2
+  if (at >= 0 && p.relation(at) === 'on' && (take >= 0 || verb >= 0) && !p.items.slice(0, at).some(i => has(i, 'v:feed') && !has(i, 'v:put'))) out.bias! -= 2
   takeCrop(p)
   if (takeVague(p)) out.vague = true
   p.takeAll('unit:head', 'group:milking', 'group:dry', 'group:heifers', 'animal:cow', 'thing:face', 'b:feed', 'unit:lb', 'unit:load', 'unit:batch', 'unit:bucket')

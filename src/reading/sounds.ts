@@ -1,0 +1,61 @@
+import { EN_COUNTS, EN_SCALES, EN_TENS, EN_UNITS } from './en/numbers.ts'
+import { ES_COUNTS, ES_HUNDREDS, ES_TENS, ES_UNITS } from './es/numbers.ts'
+import type { Lexicon } from './lexicon.ts'
+import type { Token } from './token.ts'
+
+/**
+ * How a Spanish word sounds in Mexico and Central America, so that "kitamos", "bolbimos" and "oyos" meet "quitamos",
+ * "volvimos" and "hoyos": h is silent, b is v, c, s and z are one, ll is y, qu and k are one, n before p or b is m.
+ */
+export const soundOf = (word: string): string =>
+  word
+    .replace(/h/g, '')
+    .replace(/qu(?=[ei])|k|c(?![eih])/g, 'k')
+    .replace(/[zc](?=[eiaou]|$)/g, m => (m === 'c' ? 's' : 's'))
+    .replace(/z/g, 's')
+    .replace(/v/g, 'b')
+    .replace(/ll/g, 'y')
+    .replace(/g(?=[ei])/g, 'j')
+    .replace(/n(?=[pb])/g, 'm')
+    .replace(/(.)\1+/g, '$1')
+
+const NUMBERS = [EN_UNITS, EN_TENS, EN_SCALES, EN_COUNTS, ES_UNITS, ES_TENS, ES_HUNDREDS, ES_COUNTS].flatMap(t => Object.keys(t))
+
+interface Sounds {
+  words: Set<string>
+  bySound: Map<string, string | null>
+}
+
+const made = new WeakMap<Lexicon, Sounds>()
+
+const soundsOf = (lexicon: Lexicon): Sounds => {
+  const known = made.get(lexicon)
+  if (known) return known
+  const words = new Set<string>(NUMBERS)
+  const bySound = new Map<string, string | null>()
+  const add = (w: string) => {
+    const s = soundOf(w)
+    // two words of one sound: the first of the table, which is the right spelling
+    if (!bySound.has(s)) bySound.set(s, w)
+  }
+  for (const list of lexicon.byFirst.values()) {
+    for (const p of list) {
+      for (const w of p.words) words.add(w)
+      if (p.es.length) for (const w of p.words) if (w.length >= 2) add(w)
+    }
+  }
+  for (const t of [ES_UNITS, ES_TENS, ES_HUNDREDS, ES_COUNTS]) for (const w of Object.keys(t)) add(w)
+  const out = { words, bySound }
+  made.set(lexicon, out)
+  return out
+}
+
+/** Tokens with Spanish words spelled by ear put right; only words that nobody knows are touched. */
+export const respell = (lexicon: Lexicon, tokens: Token[], isName: (word: string) => boolean): Token[] => {
+  const { words, bySound } = soundsOf(lexicon)
+  return tokens.map(t => {
+    if (t.kind !== 'word' || words.has(t.norm) || isName(t.norm)) return t
+    const right = bySound.get(soundOf(t.norm))
+    return right && right !== t.norm ? { ...t, norm: right } : t
+  })
+}
