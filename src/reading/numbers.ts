@@ -153,7 +153,7 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
   if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && tail(tokens, i + 1)) return { from: i, to: i + 1 + tail(tokens, i + 1)!.length, value: 1 + tail(tokens, i + 1)!.adds, ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }) }
   const w = (k: number) => tokens[i + k]?.norm ?? ''
   if (n === 'half' || n === 'medio' || n === 'media') {
-    if ((w(1) === 'dozen' || w(1) === 'docena')) return { from: i, to: i + 2, value: 6 }
+    if ((w(1) === 'dozen' || w(1) === 'docena' || w(1) === 'dosena')) return { from: i, to: i + 2, value: 6 }
     let to = i + 1
     if (w(1) === 'of') to++
     if (tokens[to]?.norm === 'a' || tokens[to]?.norm === 'an') to++
@@ -162,7 +162,7 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
   }
   if ((n === 'a' || n === 'an' || n === 'un' || n === 'una' || n === 'one') && (w(1) in EN_COUNTS || w(1) in ES_COUNTS)) {
     const value = EN_COUNTS[w(1)] ?? ES_COUNTS[w(1)]!
-    return { from: i, to: i + (w(2) === 'of' || w(2) === 'de' ? 3 : 2), value }
+    return { from: i, to: i + (w(2) === 'of' || w(2) === 'de' || w(2) === 'd' ? 3 : 2), value }
   }
   if ((n in EN_COUNTS || n in ES_COUNTS) && n !== 'pair') return { from: i, to: i + (w(1) === 'of' || w(1) === 'de' ? 2 : 1), value: EN_COUNTS[n] ?? ES_COUNTS[n]! }
   if ((n === 'a' || n === 'an') && w(1) === 'half') return { from: i, to: i + 2, value: 0.5 }

@@ -221,6 +221,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       const mood = moodOf(run, from, seg, carried)
       if (mood === 'hope' || mood === 'if' || mood === 'hearsay' || mood === 'plan') carried = mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan')) ? undefined : mood
       seg.act.mood = FORWARD.has(seg.act.frame) && mood !== 'denial' && mood !== 'hope' && mood !== 'hearsay' ? 'fact' : mood === 'fact' && seg.order ? 'order' : mood
+      // "checked north, not one hole": the denial of harm is the finding
+      if (mood === 'denial' && seg.act.frame === 'damage' && run.slice(seg.from, seg.to).some(i => has(i, 'v:check'))) {
+        const { pile } = seg.act.slots
+        Object.assign(seg.act, { frame: 'check', mood: 'fact', slots: { finding: 'good', ...(pile === undefined ? {} : { pile }) } })
+      }
       if (seg.act.frame === 'supply' && mood === 'denial') seg.act.mood = 'denial'
       from = seg.to
       explained += seg.act.used

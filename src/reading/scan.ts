@@ -16,12 +16,12 @@ const phraseAt = (tokens: Token[], i: number, word = tokens[i]!.norm): Phrase | 
 }
 
 /** The language of a message by the words only one table knows; `fallback` where neither wins. */
-export const languageOf = (tokens: Token[], fallback: Lang): Lang => {
+export const languageOf = (tokens: Token[], fallback: Lang, isName: (word: string) => boolean = () => false): Lang => {
   let en = 0
   let es = 0
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
-    if (t.kind !== 'word') continue
+    if (t.kind !== 'word' || isName(t.norm)) continue
     const p = phraseAt(tokens, i)
     if (p) {
       if (p.en.length && !p.es.length) en += p.words.length
@@ -40,6 +40,8 @@ const sensesOf = (p: Phrase, lang: Lang): string[] => {
 
 const isUnit = (tokens: Token[], i: number): Phrase | undefined => {
   if (!tokens[i]) return undefined
+  // "seven in the morning", "put 5 in the barn": a place or a time, no inches
+  if (tokens[i]!.norm === 'in' && /^(the|my|our|his|her|there|here)$/.test(tokens[i + 1]?.norm ?? '')) return undefined
   let p = phraseAt(tokens, i)
   if (!p && tokens[i]!.kind === 'word') {
     const mended = mendWord(LEXICON, tokens[i]!.norm)
@@ -98,7 +100,7 @@ const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   }
   let at = n.to
   // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
-  const skip = new Set(['of', 'more', 'mas', 'de', 'big', 'full', 'good', 'nice', 'heavy', 'small', 'little', 'other', 'buenos', 'more', 'extra', 'additional', 'heaping', 'short', 'square', 'solid'])
+  const skip = new Set(['of', 'more', 'mas', 'de', 'd', 'big', 'full', 'good', 'nice', 'heavy', 'small', 'little', 'other', 'buenos', 'more', 'extra', 'additional', 'heaping', 'short', 'square', 'solid'])
   while (tokens[at] && skip.has(tokens[at]!.norm) && at - n.to < 2 && !isUnit(tokens, at)) at++
   const p = isUnit(tokens, at)
   if (p) {
@@ -146,7 +148,7 @@ const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'sl
 export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], taken: (i: number) => boolean) => DateItem[], fallback: Lang): Scan => {
   const spanish = typed.some((t, i) => t.kind === 'word' && (LEXICON.byFirst.get(t.norm)?.some(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0) ?? false) && i >= 0)
   const tokens = spanish || fallback === 'es' ? respell(LEXICON, typed, w => names.byFirst.has(w)) : typed
-  const lang = languageOf(tokens, fallback)
+  const lang = languageOf(tokens, fallback, w => names.byFirst.has(w))
   const n = tokens.length
   const hits: (NameHit | undefined)[] = new Array(n)
   const nums: (Item | undefined)[] = new Array(n)

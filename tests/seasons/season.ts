@@ -121,7 +121,7 @@ export const season = (world: World, seed: number): Season => {
     { type: 'pile', name: pile, on: start, widthFt: width, ...(known && { lengthFt: saidLength }) } as Event,
     `new pile called ${pile}, ${width} ${known ? `by ${saidLength}` : 'wide'}`,
   )
-  tell(start, 7, { type: 'box', name: 'red', lb: boxLb, on: start } as Event, `the red wagon holds ${boxLb} lb`)
+  tell(start, 7, { type: 'box', name: 'red wagon', lb: boxLb, on: start } as Event, `the red wagon holds ${boxLb} lb`)
   let whole = 0
   let left = loads
   let day = start
@@ -135,8 +135,8 @@ export const season = (world: World, seed: number): Season => {
     tell(
       day,
       18,
-      { type: 'load', pile, crop, count: n, box: 'red', ...(weighed && { lb: Math.round(lbs) }), on: day } as Event,
-      weighed ? `${n} red loads ${crop} on ${pile}, ${lb(lbs)} lb in all` : `put ${n} red loads ${crop} on ${pile}`,
+      { type: 'load', pile, crop, count: n, box: 'red wagon', ...(weighed && { lb: Math.round(lbs) }), on: day } as Event,
+      `put ${n} loads ${crop} on ${pile} with the red wagon${weighed ? `, ${lb(lbs)} lb` : ''}`,
     )
     day = addDays(day, 1)
   }

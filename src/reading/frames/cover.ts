@@ -272,7 +272,7 @@ export const weather = (p: Pool): Found | undefined => {
   // "blowing": a verb alone is not yet weather without a speed or a time
   out.slots.kind = kind
   p.takeAll(`sky:${kind}`)
-  const stone = p.find(i => i.senses.some(s => SIZES.test(s)))
+  const stone = p.find(i => i.senses.some(s => SIZES.test(s) && s !== 'stone:size'))
   if (stone >= 0) {
     const inches = Number(valueOf(p.take(stone), 'stone'))
     if (kind === 'hail') out.slots.inches = inches

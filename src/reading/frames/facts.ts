@@ -184,7 +184,6 @@ export const pack = (p: Pool): Found | undefined => {
   }
   takePile(p, out)
   p.takeAll('unit:tractor', 'v:pack', 'v:put', 'dim:layer', 'cause:machine', 'v:have', 'with', 'animal:cat')
-  takeCrop(p)
   takeColour(p)
   out.full = Object.keys(out.slots).some(k => k !== 'pile')
   if (!out.full && out.slots.pile === undefined) return undefined
