@@ -1,5 +1,5 @@
 import type { Answer, Ask } from './book/asks.ts'
-import { apply, type Book, boxes, foldBook, pileNames, piles } from './book/book.ts'
+import { apply, type Book, boxes, foldBook, nameOf, pileNames, piles } from './book/book.ts'
 import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
 import type { Event } from './book/events.ts'
 import { isCovered } from './book/pile.ts'
@@ -7,13 +7,13 @@ import type { Choice, Message } from './book/questions.ts'
 import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import { indexNames, type NameIndex } from './reading/names.ts'
 import { read } from './reading/read.ts'
-import type { Reading } from './reading/reading.ts'
+import type { Act, Reading } from './reading/reading.ts'
 import { tell } from './saying/answers.ts'
 import { puzzled } from './saying/ask.ts'
 import { corrected, echoAll, tookBack, totalLoads, totalWeight } from './saying/echo.ts'
 import { examples } from './saying/examples.ts'
-import { lines, type Say } from './saying/say.ts'
-import { settle, type Settled } from './settle/settle.ts'
+import type { Say } from './saying/say.ts'
+import { guessed, settle, type Settled } from './settle/settle.ts'
 import { type Instant, localTime } from './units/calendar.ts'
 import { due, nextDue } from './watch/due.ts'
 import { figuresFrom } from './watch/figures.ts'
@@ -50,12 +50,16 @@ export interface Core {
   /** When to look at a farm again. */
   next(farm: string, now: Instant): Instant
   /** How a text would be read, for people. */
+  /** Offers somebody else's guess at a message that was not understood; it is only ever asked about. */
+  offer(message: Incoming, acts: Act[], lang: Lang): Result | undefined
   explain(farm: string, text: string, at: Instant): Reading
   book(farm: string): Book
 }
 
 interface Desk {
   book: Book
+  /** What each person said last in each chat and was not understood, with when. */
+  missed: Map<string, number>
   names?: { at: number; index: NameIndex }
 }
 
@@ -67,7 +71,7 @@ export const makeCore = (parts: CoreParts): Core => {
   const deskOf = (farm: string): Desk => {
     let d = desks.get(farm)
     if (!d) {
-      d = { book: foldBook(log.entries(farm)) }
+      d = { book: foldBook(log.entries(farm)), missed: new Map() }
       desks.set(farm, d)
     }
     return d
@@ -84,7 +88,7 @@ export const makeCore = (parts: CoreParts): Core => {
   }
   const entriesOf = (book: Book, bodies: Body[], message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>): Entry[] =>
     bodies.map((body, k) => ({
-      v: ENTRY_VERSION, n: book.last + 1 + k, at: message.at, by: body.kind === 'event' && 'by' in body.event && body.event.by ? body.event.by : message.from,
+      v: ENTRY_VERSION, n: book.last + 1 + k, at: message.at, by: body.kind === 'event' ? personOf(book, body.event.by, message.from) : message.from,
       source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit }, body,
     }))
   const readFor = (d: Desk, text: string, at: Instant, lang: Lang, from?: string): Reading => {
@@ -106,7 +110,10 @@ export const makeCore = (parts: CoreParts): Core => {
     let n = 0
     const settled: Settled = message.text.length > MOST
       ? { outcome: 'refused', entries: [], recorded: [], withdrawn: [], asks: [], word: { code: 'too-long', data: {} } }
-      : settle(reading, { book, message, day: now.day, hour: now.hour, lang, role, id: () => `${book.last + 1}.${++n}` })
+      : settle(reading, { book, message, day: now.day, hour: now.hour, lang, role, name: known?.name ?? message.from, missed: Date.parse(message.at) - (d.missed.get(`${message.chat}\n${message.from}`) ?? Number.NEGATIVE_INFINITY) < 600_000, id: () => `${book.last + 1}.${++n}` })
+    const who = `${message.chat}\n${message.from}`
+    if ((settled.outcome === 'ignored' || settled.outcome === 'puzzled') && reading.bare.numbers.length > 0 && reading.trade >= 2 && !settled.word?.code.startsWith('noted')) d.missed.set(who, Date.parse(message.at))
+    else d.missed.delete(who)
     const bodies: Body[] = []
     if (role !== 'stranger' && (known === undefined || known.lang !== lang || (known.role !== role && message.role !== undefined) || (message.private && known.address === undefined))) {
       bodies.push({ kind: 'member', person: message.from, role, lang, ...(message.private ? { address: message.chat } : {}) })
@@ -121,7 +128,7 @@ export const makeCore = (parts: CoreParts): Core => {
     let result: Result
     try {
       result = { outcome: settled.outcome, recorded: settled.recorded, withdrawn: settled.withdrawn, asks, answers: told.flatMap(t => (isAnswer(t.got) ? [t.got] : [])), replies: [] }
-      const text = words(book, settled, told.map(t => t.got), message, now.day)
+      const text = words(book, settled, told.map(t => t.got), now.day)
       if (text.length) {
         const q = settled.question
         result.replies.push({
@@ -181,8 +188,32 @@ export const makeCore = (parts: CoreParts): Core => {
     return out
   }
 
+  const offer = (message: Incoming, acts: Act[], lang: Lang): Result | undefined => {
+    const d = deskOf(message.farm)
+    const { book } = d
+    const now = localTime(message.at, zone)
+    // the guess settles as a message of its own, beside the one it is a guess at
+    const own: Incoming = { ...message, edit: `${message.edit}?` }
+    const taken = log.take(own)
+    if (taken.result) return taken.result
+    let n = 0
+    const role = message.role ?? book.members.get(message.from)?.role ?? 'stranger'
+    const settled = guessed(acts, { book, message, day: now.day, hour: now.hour, lang, role, name: nameOf(book, message.from), missed: false, id: () => `${book.last + 1}.${++n}` })
+    const entries = entriesOf(book, settled?.entries ?? [], own)
+    for (const e of entries) apply(book, e)
+    const q = settled?.question
+    const result: Result = { outcome: settled?.outcome ?? 'ignored', recorded: [], withdrawn: [], asks: [], answers: [], replies: q ? [{ to: message.chat, text: say(q.ask, lang), under: message.id, choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id }] : [] }
+    try {
+      log.settle(own, entries, result)
+    } catch (error) {
+      desks.delete(message.farm)
+      throw error
+    }
+    return q ? result : undefined
+  }
+
   return {
-    handle, tick,
+    handle, tick, offer,
     next: (farm, now) => nextDue(deskOf(farm).book, { at: now, zone }),
     explain: (farm, text, at) => readFor(deskOf(farm), text, at, 'en'),
     book: farm => deskOf(farm).book,
@@ -195,12 +226,18 @@ const lastTold = (book: Book, from: string, at: Instant): Event['type'] | undefi
   return l && l.by === from && l.withdrawnBy === undefined && Date.parse(at) - Date.parse(l.at) <= 900_000 ? l.event.type : undefined
 }
 
+/** Whose record it is: an answer given by another still belongs to the one who was asked. */
+const personOf = (book: Book, by: string | undefined, from: string): string => {
+  if (by === undefined || by === from || by === nameOf(book, from)) return from
+  return [...book.members.values()].find(m => m.name === by)?.person ?? by
+}
+
 const isAnswer = (x: Answer | Refused): x is Answer => !('code' in x)
 
 export const labelOf = (ch: Choice, say: Say, lang: Lang): string => (typeof ch.label === 'string' ? ch.label : say(ch.label, lang))
 
 /** The lines of one reply: what was taken back, what was understood, what is answered, what is asked. */
-const words = (book: Book, s: Settled, got: (Answer | Refused)[], message: Incoming, day: string): Message[] => {
+const words = (book: Book, s: Settled, got: (Answer | Refused)[], day: string): Message[] => {
   const out: Message[] = []
   if (s.withdrawn.length === 1 && s.recorded.length === 1 && s.withdrawn[0]!.type === s.recorded[0]!.type) out.push(corrected(s.recorded[0]!, s.withdrawn[0]!, { day, total: totalOf(book, s.recorded[0]!) }))
   else {
@@ -210,8 +247,6 @@ const words = (book: Book, s: Settled, got: (Answer | Refused)[], message: Incom
   for (const a of got) out.push(...(isAnswer(a) ? tell({ ...a, ...(a.about === 'help' ? { examples: examplesFor(book) } : {}) } as Answer) : [a]))
   if (s.question) out.push(s.question.ask)
   if (s.word) out.push(s.word.code === 'puzzled' ? puzzled(examplesFor(book).slice(0, 2)) : s.word)
-  void message
-  void lines
   return out
 }
 

@@ -166,3 +166,6 @@ export const eventsFrom = (book: Book, source: Pick<Source, 'channel' | 'chat' |
 export const eventsBetween = (book: Book, from: Day, to: Day): Logged[] => book.logged.filter(l => inForce(l) && l.event.on >= from && l.event.on <= to)
 
 export const setting = <T extends string | number | boolean>(book: Book, name: string, fallback: T): T => (book.settings.get(name) as T | undefined) ?? fallback
+
+/** What the crew calls a person; the channel's own mark where no name is known. */
+export const nameOf = (book: Book, person: string): string => book.members.get(person)?.name ?? person

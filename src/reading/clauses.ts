@@ -32,7 +32,7 @@ export const FRAMES: Rule[] = [
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
   { name: 'face', frame: face, needs: ['thing:face', 'thing:left'] },
   { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
-  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket'], ghost: 'v:put' },
+  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more'], ghost: 'v:put' },
   { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take', 'batch', 'off'], ghost: 'v:feed' },
   { name: 'open', frame: open, needs: ['v:open', 'b:open'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },

@@ -205,8 +205,9 @@ const leftovers = (s: Words, used: (i: number) => boolean, now: { day: Day; hour
     let a = i
     while (a > 0 && i - a < 6 && s.w[a - 1] && !used(a - 1) && !s.ends(a - 1)) a--
     const words = s.w.slice(a, i + 1)
+    // noon by the machine's own clock, whatever its zone: told another zone the library is a day off in some (seen in Auckland)
     const [y, m, d] = now.day.split('-').map(Number) as [number, number, number]
-    const hit = chronoParse(words.join(' '), { instant: new Date(Date.UTC(y, m - 1, d, 12)), timezone: 0 }).at(-1)
+    const hit = chronoParse(words.join(' '), new Date(y, m - 1, d, 12)).at(-1)
     if (!hit?.start.isCertain('day') || !hit.start.isCertain('month') || hit.index + hit.text.length !== words.join(' ').length) continue
     const skipped = hit.index ? words.join(' ').slice(0, hit.index).trim().split(' ').length : 0
     // it drops what it does not know: "two and a half weeks ago" came out as half a week

@@ -83,9 +83,7 @@ const fixed = (day: Day, today: Day, full = false): When =>
   day > today ? ahead(day, today) : { past: day, future: full ? day : later(day, today) }
 const spanned = ({ from, to }: Span, today: Day, at?: Day): When => {
   const span = { from, to }
-  return from > today
-    ? ahead(at ?? from, today, span)
-    : { past: earlier(at ?? to, today), future: later(at ?? from, today), span }
+  return from > today ? ahead(at ?? from, today, span) : { past: earlier(at ?? to, today), future: later(at ?? from, today), span }
 }
 
 /** The last of `make(k)`, `make(k - 1)` … not after today, and the first not before it; eight years reach over every leap day. */

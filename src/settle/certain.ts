@@ -1,6 +1,5 @@
-import { boxes, pileState } from '../book/book.ts'
+import { boxes, nameOf } from '../book/book.ts'
 import { checkEvent, type Event, type EventType } from '../book/events.ts'
-import { isCovered } from '../book/pile.ts'
 import type { Choice, Draft, Message } from '../book/questions.ts'
 import { askAmount, askCount, askCrop, askFaceBack, askImplausible, askPile, askSame, askSlot, askUnknownPile, choice } from '../saying/ask.ts'
 import type { Context, Need } from './context.ts'
@@ -51,7 +50,7 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
     } else {
       const seen = new Set((c.book.byPile.get(pile!) ?? []).flatMap(l => (l.event.type === 'load' && l.withdrawnBy === undefined ? [l.event.crop] : [])))
       const offer = [...new Set([...seen, 'corn silage', 'haylage'])].slice(0, 4)
-      return need(askCrop(pile), [...offer.map(x => fill({ code: `crop-${x.replace(/[^a-z0-9]+/g, '-')}`, data: {} }, x)), drop], { slot: 'crop' })
+      return need(askCrop(pile), [...offer.map(x => fill({ code: 'crop-said', data: { crop: x } }, x)), drop], { slot: 'crop' })
     }
   }
   if (d.type === 'load' && s.count === undefined && s.lb === undefined) return need(askCount(s.crop as string, pile), [1, 2, 3, 4, 5, 6].map(n => fill(String(n), n)), { slot: 'count' })
@@ -95,13 +94,7 @@ const sameReport = (c: Context, d: Draft): string | undefined => {
     }
     if (l.withdrawnBy !== undefined || l.by === c.message.from || l.event.type !== d.type) continue
     const e = l.event as unknown as Record<string, unknown>
-    if (e.on === d.slots.on && COMPARED.every(k2 => e[k2] === d.slots[k2] || (k2 === 'cut' && (e[k2] === undefined || d.slots[k2] === undefined)))) return l.by
+    if (e.on === d.slots.on && COMPARED.every(k2 => e[k2] === d.slots[k2] || (k2 === 'cut' && (e[k2] === undefined || d.slots[k2] === undefined)))) return nameOf(c.book, l.by)
   }
   return undefined
-}
-
-/** True where the pile of a check or a damage has a cover to look at. */
-export const coveredPile = (c: Context, pile: string): boolean => {
-  const p = pileState(c.book, pile)
-  return p !== undefined && isCovered(p)
 }

@@ -13,6 +13,10 @@ export interface Context {
   hour: number
   lang: Lang
   role: Role
+  /** The sender's name as the crew knows it. */
+  name: string
+  /** The sender's message before this one said something of the work that was not understood. */
+  missed: boolean
   /** Fresh ids for events and questions, the same ones again for the same message. */
   id: () => string
 }

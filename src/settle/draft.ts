@@ -16,7 +16,7 @@ export const draftOf = (act: Act, c: Context): Draft => {
     const late = typeof slots.time === 'string' && Number(slots.time.slice(0, 2)) + Number(slots.time.slice(3)) / 60 <= c.hour
     slots.on = late || slots.time === undefined ? addDays(c.day, 1) : c.day
   } else if (!AHEAD.has(act.frame)) slots.on = c.day
-  slots.by = c.message.from
+  slots.by = c.name
   slots.said = c.message.text.slice(0, 4096)
   return { type: act.frame as EventType, slots, sure: [], replaces: [] }
 }

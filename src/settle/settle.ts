@@ -1,5 +1,5 @@
 import type { Ask } from '../book/asks.ts'
-import { type Logged, eventsFrom, pileState } from '../book/book.ts'
+import { eventsFrom, type Logged, nameOf } from '../book/book.ts'
 import type { Body } from '../book/entries.ts'
 import type { Event } from '../book/events.ts'
 import type { Choice, Draft, Message, Question } from '../book/questions.ts'
@@ -102,6 +102,19 @@ const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   if (out.recorded.length) out.outcome = 'recorded'
   else if (out.question) out.outcome = 'asked'
   else return unread(r, c)
+  return out
+}
+
+/** A second reader's guess: asked about whole, never recorded by itself. Undefined where it makes no event. */
+export const guessed = (acts: Act[], c: Context): Settled | undefined => {
+  if (c.role === 'viewer' || c.role === 'stranger') return undefined
+  const drafts = acts.map(a => draftOf(a, c))
+  const first = drafts[0]
+  if (!first || !drafts.every(d => 'event' in certain(c, { ...d, slots: { ...d.slots } }))) return undefined
+  const out = nothing('asked')
+  const q = question(c, { ask: askMeant(drafts.length === 1 ? phrase({ type: first.type, ...first.slots } as never) : { code: 'join', data: { list: drafts.map(d => phrase({ type: d.type, ...d.slots } as never)), by: 'and' } }), choices: [{ label: choice.yes, act: 'sure' }, { label: choice.no, act: 'drop' }], draft: first }, drafts)
+  out.entries.push({ kind: 'ask', question: q })
+  out.question = q
   return out
 }
 
@@ -212,11 +225,9 @@ const answered = (r: Reading, c: Context): Settled | undefined => {
     }
     let drafts = applied(q, effect)
     if (effect.act === 'pile') {
-      const fresh: Event = { type: 'pile', name: effect.name.toLowerCase(), on: c.day, by: c.message.from, said: c.message.text }
+      const fresh: Event = { type: 'pile', name: effect.name.toLowerCase(), on: c.day, by: c.name, said: c.message.text }
       out.entries.push({ kind: 'event', id: c.id(), event: fresh })
       out.recorded.push(fresh)
-      const event = out.entries.at(-1)!
-      void event
       drafts = drafts.map((d, k) => {
         const { strange: _, ...slots } = d.slots
         return { ...d, slots: k === 0 || d.slots.pile === undefined ? { ...slots, pile: effect.name.toLowerCase() } : slots }
@@ -280,6 +291,12 @@ const fixed = (r: Reading, c: Context): Settled | undefined => {
   if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
   if (fix.slots.strange !== undefined) return undefined
   if (!yours(hit.was)) return confirmed([hit.was], [hit.draft], c)
+  // what went before was not understood: the correction may mean that, not the last record
+  if (c.missed && c.message.replyTo === undefined) {
+    const out = nothing('asked')
+    ask(out, [{ ask: askMeant(phrase({ type: hit.draft.type, ...hit.draft.slots } as never)), choices: [{ label: choice.yes, act: 'sure' }, { label: choice.no, act: 'drop' }], draft: hit.draft }], c)
+    return out
+  }
   const s = certain(c, hit.draft)
   const out = nothing('recorded')
   if ('event' in s) record(out, s.event, hit.draft, c)
@@ -294,7 +311,7 @@ const fixed = (r: Reading, c: Context): Settled | undefined => {
 const confirmed = (was: Logged[], drafts: Draft[], c: Context): Settled => {
   const out = nothing('asked')
   const q: Question = {
-    ...question(c, { ask: askOthers(was[0]!.by, was.map(l => l.event) as never), choices: [{ label: choice.yes, act: 'undo' }, { label: choice.no, act: 'drop' }], draft: drafts[0]! }, drafts),
+    ...question(c, { ask: askOthers(nameOf(c.book, was[0]!.by), was.map(l => l.event) as never), choices: [{ label: choice.yes, act: 'undo' }, { label: choice.no, act: 'drop' }], draft: drafts[0]! }, drafts),
     undo: was.map(l => l.id),
     needs: 'owner',
   }
@@ -314,7 +331,7 @@ const edited = (r: Reading, c: Context): Settled => {
   const old = eventsFrom(c.book, source)
   const raised = [...c.book.questions.values()].filter(q => q.source.chat === c.message.chat && q.source.id === c.message.edits)
   const ctx: Context = { ...c, message: { ...c.message, edits: undefined } }
-  const fresh = r.acts.some(a => a.mood === 'fact') || r.asks.length ? told(r, withoutOwn(ctx, old), []) : unread(r, ctx)
+  const fresh = r.acts.some(a => a.mood === 'fact') || r.asks.length ? told(r, ctx, []) : unread(r, ctx)
   const closing: Body[] = raised.map(q => ({ kind: 'close', question: q.id, how: 'dropped' }))
   if (old.length === fresh.recorded.length && old.every((l, k) => same(l.event, { ...fresh.recorded[k]!, on: fresh.recorded[k]!.on }))) {
     return old.length || !fresh.question ? { ...nothing(old.length ? 'ignored' : fresh.outcome, old.length ? undefined : fresh.word), entries: closing, asks: fresh.asks } : { ...fresh, entries: [...closing, ...fresh.entries] }
@@ -332,10 +349,4 @@ const edited = (r: Reading, c: Context): Settled => {
   out.entries.push(...fresh.entries)
   if (out.withdrawn.length) out.outcome = 'recorded'
   return out
-}
-
-/** The book as it would stand without some events, for what is worked out from the sender's last. */
-const withoutOwn = (c: Context, _old: Logged[]): Context => {
-  void pileState
-  return c
 }

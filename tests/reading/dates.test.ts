@@ -17,7 +17,10 @@ const found = (text: string, now = NOW) => {
 }
 const only = (text: string, now = NOW) => {
   const list = found(text, now)
-  expect(list.map(d => d.text), text).toHaveLength(1)
+  expect(
+    list.map(d => d.text),
+    text,
+  ).toHaveLength(1)
   return list[0]!
 }
 /** "12" is a day of July 2026, "09-03" of 2026, the rest as it stands. */
@@ -271,10 +274,16 @@ test('the two languages say the same', () => {
 })
 
 test('several dates in one message, in order', () => {
-  expect(found('sat fed 10400 sun 10900 lane').map(d => [d.text, d.past])).toEqual([['sat', '2026-07-11'], ['sun', '2026-07-12']])
+  expect(found('sat fed 10400 sun 10900 lane').map(d => [d.text, d.past])).toEqual([
+    ['sat', '2026-07-11'],
+    ['sun', '2026-07-12'],
+  ])
   expect(found('on the 5th and 6th').map(d => d.past)).toEqual(['2026-07-05', '2026-07-06'])
   expect(found('ayer granizo. hoy revise todo').map(d => d.past)).toEqual(['2026-07-14', '2026-07-15'])
-  expect(found('friday morning and sat nite').map(d => [d.past, d.part])).toEqual([['2026-07-10', 'morning'], ['2026-07-11', 'night']])
+  expect(found('friday morning and sat nite').map(d => [d.past, d.part])).toEqual([
+    ['2026-07-10', 'morning'],
+    ['2026-07-11', 'night'],
+  ])
 })
 
 test('what is claimed is never used', () => {

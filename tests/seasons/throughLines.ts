@@ -49,7 +49,10 @@ export const playThroughLines = async (world: World, seeds: readonly number[]): 
       else asked.set(lines.length, { world: world.name, seed, truth: x.truth, notebook: notebookDays(s, x.on) })
     }
   }
-  const child = spawn('npx', ['tsx', 'src/main.ts', 'lines', '--zone', ZONE], { cwd: new URL('../..', import.meta.url).pathname, stdio: ['pipe', 'pipe', 'inherit'] })
+  const child = spawn('npx', ['tsx', 'src/main.ts', 'lines', '--zone', ZONE], {
+    cwd: new URL('../..', import.meta.url).pathname,
+    stdio: ['pipe', 'pipe', 'inherit'],
+  })
   child.stdin.end(lines.map(l => `${JSON.stringify(l)}\n`).join(''))
   let text = ''
   for await (const chunk of child.stdout) text += chunk

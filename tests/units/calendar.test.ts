@@ -1,6 +1,17 @@
 import { DateTime } from 'luxon'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { addDays, addMonths, daysBetween, instantOf, isDay, isZone, localDay, localTime, monthOf, weekday } from '../../src/units/calendar.ts'
+import {
+  addDays,
+  addMonths,
+  daysBetween,
+  instantOf,
+  isDay,
+  isZone,
+  localDay,
+  localTime,
+  monthOf,
+  weekday,
+} from '../../src/units/calendar.ts'
 
 // Reference: luxon 3, an independent calendar over the same tz database. Every zone below but Phoenix, Kolkata, Mexico City and UTC
 // changes its clock twice a year; Lord Howe by half an hour.
@@ -84,7 +95,8 @@ describe.each(HOST_ZONES)('on a machine whose clock is set to %s', host => {
 })
 
 test('what is no day, what is no zone', () => {
-  for (const bad of ['2026-02-29', '2026-13-01', '2026-00-10', '2026-9-1', '2026-04-31', '', 'today', '2026-09-01T00:00']) expect(isDay(bad)).toBe(false)
+  for (const bad of ['2026-02-29', '2026-13-01', '2026-00-10', '2026-9-1', '2026-04-31', '', 'today', '2026-09-01T00:00'])
+    expect(isDay(bad)).toBe(false)
   expect(isDay('2028-02-29')).toBe(true)
   expect(isZone('America/Chicago')).toBe(true)
   expect(isZone('Mars/Olympus')).toBe(false)

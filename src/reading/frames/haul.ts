@@ -17,8 +17,10 @@ export const load = (p: Pool): Found | undefined => {
   const weight = p.num([...WEIGHT])
   const bareLoad = at < 0 && bucket < 0 ? p.find(i => i.num === undefined && hasCat(i, 'unit') && has(i, 'unit:load')) : -1
   const cropAt = p.find((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(p.items[k - 1], 'say')))
-  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0) return undefined
-  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0) return undefined
+  // "another 14 on north": more of what is going in
+  const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
+  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again) return undefined
+  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
   if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
   if (p.find(i => hasCat(i, 'per') || has(i, 'item:patch tape')) >= 0) return undefined
   if (verb >= 0) {
@@ -42,7 +44,7 @@ export const load = (p: Pool): Found | undefined => {
     // "5 corn on creek", "two blue boxes", "8 more haylage"
     const n = p.num([undefined], (i, k) => {
       const nx = p.after(k)
-      return i.num! < 1000 && (hasCat(nx, 'crop') || hasCat(nx, 'box') || hasCat(nx, 'say') || boxAt >= 0 || has(nx, 'more') || (verb >= 0 && weight < 0))
+      return i.num! < 1000 && (hasCat(nx, 'crop') || hasCat(nx, 'box') || hasCat(nx, 'say') || boxAt >= 0 || has(nx, 'more') || again || (verb >= 0 && weight < 0))
     })
     if (n >= 0) {
       const i = p.take(n)!
@@ -82,7 +84,7 @@ export const load = (p: Pool): Found | undefined => {
     if (verb < 0 && !out.vague) return undefined
     out.bias! -= 1
   }
-  out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
+  out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || again || (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
   return out
 }
 
