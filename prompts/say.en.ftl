@@ -225,3 +225,10 @@ event-supply = supplies
 event-harvest = harvest
 event-remind = reminder
 event-note = note
+
+# The farm's own words
+words-known = Our words: { $list }.
+words-none = No words of our own yet. Say: when we say the bunk we mean north.
+word-means = "{ $word }" is { $means }
+word-taught = From now on "{ $word }" is { $means }.
+word-forgotten = "{ $word }" is no longer a word of ours.

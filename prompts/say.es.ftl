@@ -223,3 +223,10 @@ event-supply = material
 event-harvest = cosecha
 event-remind = recordatorio
 event-note = nota
+
+# Palabras de la finca
+words-known = Nuestras palabras: { $list }.
+words-none = Todavía no hay palabras propias. Se dice así: cuando decimos el bunk queremos decir north.
+word-means = "{ $word }" es { $means }
+word-taught = De ahora en adelante "{ $word }" es { $means }.
+word-forgotten = "{ $word }" ya no es palabra nuestra.

@@ -1,5 +1,5 @@
 import type { Answer, Ask } from './book/asks.ts'
-import { apply, type Book, boxes, foldBook, nameOf, pileNames, piles } from './book/book.ts'
+import { apply, type Book, boxes, foldBook, lessons, nameOf, pileNames, piles } from './book/book.ts'
 import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
 import type { Event } from './book/events.ts'
 import { isCovered } from './book/pile.ts'
@@ -77,14 +77,11 @@ export const makeCore = (parts: CoreParts): Core => {
     return d
   }
   const namesOf = (d: Desk): NameIndex => {
-    // names change only with piles, boxes and members; the fold tells by their number
-    const mark = (d.book.byType.get('pile')?.length ?? 0) * 1e6 + (d.book.byType.get('box')?.length ?? 0) * 1e3 + d.book.members.size + (d.book.names ? 0.5 : 0)
-    const fresh = d.book.names !== undefined && d.names?.at === mark
-    if (!fresh) {
-      const piles = pileNames(d.book)
-      d.names = { at: mark - (mark % 1) + 0.5, index: indexNames({ piles, boxes: [...boxes(d.book).keys()], words: new Map(), people: [...d.book.members.values()].flatMap(m => (m.name ? [m.name] : [m.person])) }) }
+    if (d.names?.at !== d.book.naming) {
+      const people = [...d.book.members.values()].map(m => m.name ?? m.person)
+      d.names = { at: d.book.naming, index: indexNames({ piles: pileNames(d.book), boxes: [...boxes(d.book).keys()], words: lessons(d.book), people }) }
     }
-    return d.names!.index
+    return d.names.index
   }
   const entriesOf = (book: Book, bodies: Body[], message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>): Entry[] =>
     bodies.map((body, k) => ({

@@ -37,13 +37,15 @@ export interface Book {
   byPile: Map<string, Logged[]>
   byType: Map<EventType, Logged[]>
   views: Map<string, PileState>
+  /** Counts every change of the farm's own names and words, so that an index of them knows when it is stale. */
+  naming: number
   /** Pile names and aliases to the pile's own name. */
   names: Map<string, string> | undefined
 }
 
 export const newBook = (): Book => ({
   last: 0, logged: [], byId: new Map(), bySource: new Map(), members: new Map(), settings: new Map(), questions: new Map(), said: new Set(),
-  byPile: new Map(), byType: new Map(), views: new Map(), names: undefined,
+  byPile: new Map(), byType: new Map(), views: new Map(), naming: 0, names: undefined,
 })
 
 export const sourceKey = (s: Pick<Source, 'channel' | 'chat' | 'id'>): string => `${s.channel}\n${s.chat}\n${s.id}`
@@ -69,6 +71,7 @@ const touch = (book: Book, e: Event): void => {
     else book.views.delete(p)
   }
   if (e.type === 'pile') book.names = undefined
+  if (e.type === 'pile' || e.type === 'box') book.naming++
 }
 
 /** Takes one entry into the book. Entries must come in the order of the log. */
@@ -103,10 +106,12 @@ export const apply = (book: Book, entry: Entry): void => {
     case 'member': {
       const { kind: _, ...m } = b
       book.members.set(b.person, { ...book.members.get(b.person), ...m })
+      book.naming++
       break
     }
     case 'setting':
       book.settings.set(b.name, b.value)
+      if (b.name.startsWith('word:')) book.naming++
       break
     case 'said':
       book.said.add(b.key)
@@ -169,3 +174,10 @@ export const setting = <T extends string | number | boolean>(book: Book, name: s
 
 /** What the crew calls a person; the channel's own mark where no name is known. */
 export const nameOf = (book: Book, person: string): string => book.members.get(person)?.name ?? person
+
+/** The farm's own words, to what they mean, in the order they were taught. */
+export const lessons = (book: Book): Map<string, string> => {
+  const out = new Map<string, string>()
+  for (const [name, value] of book.settings) if (name.startsWith('word:') && typeof value === 'string' && value !== '') out.set(name.slice(5), value)
+  return out
+}

@@ -27,16 +27,18 @@ export type Played = ({ line: number } & Partial<Result>) | { line: number; erro
 export const seasonLines = (): string[] =>
   readFileSync(join(promptsFolder(), '..', 'shared', 'demo.season.jsonl'), 'utf8').split('\n').filter(Boolean)
 
-const WEEKDAYS = new Intl.DateTimeFormat('en-US', { timeZone: 'UTC', weekday: 'short', month: 'short', day: 'numeric', year: 'numeric' })
-const heading = (day: string): string => `-- ${WEEKDAYS.format(new Date(`${day}T12:00:00Z`))} --`
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
+const dateOf = (day: string): string => `${MONTHS[Number(day.slice(5, 7)) - 1]} ${Number(day.slice(8))}`
 const clock = (hour: number): string => {
   const minutes = Math.round(hour * 60)
   return `${String(Math.floor(minutes / 60)).padStart(2)}:${String(minutes % 60).padStart(2, '0')}`
 }
 
-/** Where two lines are that far apart the latest thing said unasked between them is shown, and the others are counted. */
+/** Where two lines are that far apart the latest thing said unasked between them is shown; the others are only counted. */
 const QUIET_DAYS = 10
-const SPEAKER = 10
+/** Widths of the columns: date, time, speaker. */
+const [DATE, TIME, SPEAKER] = [8, 7, 10]
+const HOUSE = 'Pilehand'
 
 /**
  * Plays a season through `take` (the line channel's reader) and writes what the crew would see. Of what is said unasked
@@ -44,15 +46,19 @@ const SPEAKER = 10
  */
 export const playDemo = (season: string[], take: (line: string) => Played[], write: (text: string) => void): void => {
   let day = ''
+  let time = ''
   let before = ''
+  let unasked = 0
+  let shown = 0
   const tell = (at: string, who: string, said: Said): void => {
     const now = localTime(at, DEMO_ZONE)
-    if (now.day !== day) write(heading(now.day))
+    const hour = clock(now.hour)
+    const when = `${(now.day === day ? '' : dateOf(now.day)).padEnd(DATE)}${(now.day === day && hour === time && who === HOUSE ? '' : hour).padEnd(TIME)}`
     day = now.day
-    const [first, ...more] = said.text.split('\n')
-    write(`${clock(now.hour)}  ${who.padEnd(SPEAKER)}${first}`)
-    for (const l of more) write(`${' '.repeat(7 + SPEAKER)}${l}`)
-    if (said.choices?.length) write(`${' '.repeat(7 + SPEAKER)}[${said.choices.join('] [')}]`)
+    time = hour
+    const [first, ...more] = [...said.text.split('\n'), ...(said.choices?.length ? [`[${said.choices.join('] [')}]`] : [])]
+    write(`${when}${who.padEnd(SPEAKER)}${first}`)
+    for (const l of more) write(`${' '.repeat(DATE + TIME + SPEAKER)}${l}`)
   }
   for (const line of season) {
     const spoken = JSON.parse(line) as Spoken
@@ -62,16 +68,17 @@ export const playDemo = (season: string[], take: (line: string) => Played[], wri
     const played = take(line)
     const own = played.findIndex(p => 'line' in p)
     const due = played.slice(0, own).flatMap(p => ('due' in p ? p.replies.map(r => ({ at: p.due, said: r })) : []))
+    unasked += due.length
     const worth = quiet >= QUIET_DAYS ? due.at(-1) : undefined
     if (worth) {
-      if (due.length > 1) write(`   (${quiet} days, ${due.length - 1} times Pilehand spoke by itself; then:)`)
-      tell(worth.at, 'Pilehand', worth.said)
+      shown++
+      tell(worth.at, HOUSE, worth.said)
     }
     tell(spoken.at, spoken.from, { text: spoken.text })
     for (const p of played.slice(own)) {
-      if ('error' in p) tell(spoken.at, 'Pilehand', { text: p.error })
-      else if ('due' in p) for (const r of p.replies) tell(p.due, 'Pilehand', r)
-      else for (const r of p.replies ?? []) tell(spoken.at, 'Pilehand', r)
+      if ('error' in p) tell(spoken.at, HOUSE, { text: p.error })
+      else for (const r of p.replies ?? []) tell(spoken.at, HOUSE, r)
     }
   }
+  write(`(Shown: ${shown} of the ${unasked} mornings, checks and reminders that came by themselves between the messages.)`)
 }

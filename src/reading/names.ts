@@ -30,8 +30,10 @@ interface Entry {
 
 export interface NameIndex {
   byFirst: Map<string, Entry[]>
-  /** Single-word pile names, for slips. */
+  /** Pile names, for slips. */
   singles: Entry[]
+  /** The farm's own words, to what they mean. */
+  taught: ReadonlyMap<string, string>
 }
 
 const split = (name: string): string[] => name.trim().split(/[\s-]+/).map(foldWord).filter(Boolean)
@@ -56,7 +58,7 @@ export const indexNames = (names: Names): NameIndex => {
   }
   for (const p of names.people) put(split(p), 'person', p)
   for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
-  return { byFirst, singles }
+  return { byFirst, singles, taught: names.words }
 }
 
 const plural = (w: string): string => (/(s|x|ch|sh)$/.test(w) ? `${w}es` : `${w}s`)

@@ -9,6 +9,7 @@ import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { bareFix, bareOf, fixOf } from './talk.ts'
+import { asksLessons, forgottenIn, lessonIn, spellOut } from './taught.ts'
 import { tokenise } from './tokens.ts'
 
 export interface ReadContext {
@@ -178,7 +179,7 @@ const PLACED: Record<string, number> = { load: 1, pack: 1, feed: 2, face: 2, spo
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
-  const tokens = tokenise(text).slice(0, mostTokens)
+  const tokens = spellOut(tokenise(text).slice(0, mostTokens), ctx.names.taught)
   const s = scan(tokens, ctx.names, (words, taken) => findDates(words, taken, ctx.now), ctx.lang)
   trace.push(`words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`)
   const items = repair(s.items, trace)
@@ -250,7 +251,9 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   const chatter = code || items.some(i => has(i, '<link>') || has(i, '<phone>')) || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
   trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
   const plain = bareFix(s.items)
-  return { lang: s.lang, plain, acts: code ? [] : acts, asks, fix, bare: bareOf(items), chatter, trade, words, questionMark: /[?¿]/.test(text), trace }
+  const lesson = lessonIn(text)
+  const forget = lesson ? undefined : forgottenIn(text, ctx.names.taught)
+  return { lang: s.lang, lesson, forget, asksLessons: asksLessons(text), plain, acts: code ? [] : acts, asks, fix, bare: bareOf(items), chatter, trade, words, questionMark: /[?¿]/.test(text), trace }
 }
 
 /** "patched barn and shop, 3 holes on each": what was said of both belongs to each. */

@@ -89,6 +89,10 @@ export interface Reading {
   bare: Bare
   /** A link, a telephone number, or mostly talk. */
   chatter: boolean
+  /** A word of the farm's own that is being taught, taken back, or asked for. */
+  lesson?: { word: string; means: string }
+  forget?: string
+  asksLessons: boolean
   /** Trade words met, known words, all words. */
   trade: number
   words: number

@@ -1,5 +1,5 @@
 import type { Ask } from '../book/asks.ts'
-import { eventsFrom, type Logged, nameOf } from '../book/book.ts'
+import { eventsFrom, lessons, type Logged, nameOf } from '../book/book.ts'
 import type { Body } from '../book/entries.ts'
 import type { Event } from '../book/events.ts'
 import type { Choice, Draft, Message, Question } from '../book/questions.ts'
@@ -40,6 +40,8 @@ export const settle = (r: Reading, c: Context): Settled => {
   const writes = facts.length > 0 || r.fix !== undefined
   if (c.role === 'viewer' && !r.asks.length) return writes && !r.chatter ? nothing('refused', m('refused-viewer')) : unread(r, c)
   if (c.message.edits !== undefined) return edited(r, c)
+  const lesson = taught(r, c)
+  if (lesson) return lesson
   if (removes(r, c)) return c.role === 'owner' ? unread(r, c) : nothing('refused', notYours())
   const answer = answered(r, c)
   if (answer) return answer
@@ -47,6 +49,19 @@ export const settle = (r: Reading, c: Context): Settled => {
   if (fix) return fix
   if (r.asks.length && !facts.some(a => a.full && clear(a))) return { ...nothing('answered'), asks: r.asks.map(a => askOf(a, c)) }
   return told(r, c, [])
+}
+
+/** The farm's own words: the owner teaches them and takes them back; anybody may ask for them. */
+const taught = (r: Reading, c: Context): Settled | undefined => {
+  if (r.asksLessons) {
+    const list = lessons(c.book)
+    return nothing('answered', list.size ? m('words-known', { list: [...list].map(([word, means]) => m('word-means', { word, means })) }) : m('words-none'))
+  }
+  if (!r.lesson && r.forget === undefined) return undefined
+  if (c.role !== 'owner') return nothing('refused', notYours())
+  const word = r.lesson?.word ?? r.forget!
+  const entry: Body = { kind: 'setting', name: `word:${word}`, value: r.lesson?.means ?? '' }
+  return { ...nothing('answered', r.lesson ? m('word-taught', { word, means: r.lesson.means }) : m('word-forgotten', { word })), entries: [entry] }
 }
 
 /** "delete the far corner pile": only the owner takes a pile out of the book. */

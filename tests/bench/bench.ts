@@ -1,7 +1,9 @@
+import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { availableParallelism, cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { performance } from 'node:perf_hooks'
+import { fileURLToPath } from 'node:url'
 import type { Entry } from '../../src/book/entries.ts'
 import type { Event } from '../../src/book/events.ts'
 import { loadPrompts } from '../../src/edges/prompts.ts'
@@ -22,7 +24,7 @@ const DAYS = 3650
 const PILES = 12
 const FIRST_DAY = '2016-09-01'
 
-/** The least that counts as good enough; beside each figure in the table. */
+/** One line of the table, with what counts as good enough. */
 interface Figure {
   what: string
   value: string
@@ -89,52 +91,62 @@ const TEXTS = [
   'coons got in slab 3, two holes by the wall', 'patched the holes on slab 3', 'how is slab 2', 'face is at 31 ft on slab 4', 'fed 2 buckets off slab 4',
 ]
 
-const house = (): void => {
+/** Fills a book, as its own process would have left it. */
+const seed = (folder: string): void => {
+  const store = openStore(folder)
+  store.append(FARM, 'bench', manyEvents(), [])
+  store.close()
+}
+
+const house = (folder: string): void => {
+  const from = performance.now()
+  const store = openStore(folder, { durable: ['bench'] })
+  const core = makeCore({ log: store, zone: ZONE, say: makeSayer(loadPrompts()), answer, pilesFor, firstOwns: true })
+  core.book(FARM)
+  put('start: store opened and book folded, 50,000 events', ms(performance.now() - from), '1,000 ms')
+
+  const took: number[] = []
+  const byText = new Map<string, number[]>()
+  const begin = Date.parse(`${addDays(FIRST_DAY, DAYS)}T13:00:00Z`)
+  for (let k = 0; k < 1000; k++) {
+    const text = TEXTS[k % TEXTS.length]!
+    const t = performance.now()
+    core.handle({ channel: 'bench', farm: FARM, chat: 'crew', private: false, from: 'ruth', id: `m${k}`, edit: '', at: new Date(begin + k * 3_600_000).toISOString(), text })
+    const one = performance.now() - t
+    if (k < WARM) continue
+    took.push(one)
+    byText.set(text, [...(byText.get(text) ?? []), one])
+  }
+  put('a message settled, stored durably and answered, median', ms(median(took)), '10 ms')
+  put('  95 of 100 are below', ms(at95(took)), '')
+  for (const [text, list] of byText) put(`  "${text}", median`, ms(median(list)), '')
+  put('resident memory with that book open', `${Math.round(process.memoryUsage().rss / 2 ** 20)} MB`, '150 MB')
+  store.close()
+}
+const WARM = 100
+
+/** In a process of its own: start and memory are those of an assistant that has just been started, without seed and warm-up. */
+const apart = (part: string, folder: string): Figure[] => {
+  const run = spawnSync(process.execPath, [...process.execArgv, fileURLToPath(import.meta.url), part, folder], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] })
+  if (run.status !== 0) throw new Error(`${part} ended with ${run.status}`)
+  return run.stdout ? (JSON.parse(run.stdout) as Figure[]) : []
+}
+
+const PARTS: Record<string, (folder: string) => void> = { seed, house }
+const [part, given] = process.argv.slice(2)
+if (part && given) {
+  PARTS[part]!(given)
+  process.stdout.write(JSON.stringify(figures))
+} else {
   const folder = mkdtempSync(join(tmpdir(), 'pilehand-bench-'))
   try {
-    const seeded = openStore(folder)
-    seeded.append(FARM, 'bench', manyEvents(), [])
-    seeded.close()
-    globalThis.gc?.()
-
-    const from = performance.now()
-    const store = openStore(folder, { durable: ['bench'] })
-    const core = makeCore({ log: store, zone: ZONE, say: makeSayer(loadPrompts()), answer, pilesFor, firstOwns: true })
-    core.book(FARM)
-    put('start: store opened and book folded, 50,000 events', ms(performance.now() - from), '1,000 ms')
-
-    const took: number[] = []
-    const byText = new Map<string, number[]>()
-    const begin = Date.parse(`${addDays(FIRST_DAY, DAYS)}T13:00:00Z`)
-    for (let k = 0; k < 1000; k++) {
-      const text = TEXTS[k % TEXTS.length]!
-      const t = performance.now()
-      core.handle({ channel: 'bench', farm: FARM, chat: 'crew', private: false, from: 'ruth', id: `m${k}`, edit: '', at: new Date(begin + k * 3_600_000).toISOString(), text })
-      const one = performance.now() - t
-      if (k < 100) continue // warm first
-      took.push(one)
-      byText.set(text, [...(byText.get(text) ?? []), one])
-    }
-    put('a message settled, stored durably and answered, median', ms(median(took)), '10 ms')
-    put('  the same, 95 of 100', ms(at95(took)), '')
-    const slowest = [...byText].map(([text, list]) => ({ text, m: median(list) })).sort((a, b) => b.m - a.m)[0]!
-    put(`  slowest kind (“${slowest.text}”), median`, ms(slowest.m), '')
-    globalThis.gc?.()
-    put('resident memory with that book open', `${Math.round(process.memoryUsage().rss / 2 ** 20)} MB`, '150 MB')
-    store.close()
+    reading()
+    apart('seed', folder)
+    figures.push(...apart('house', folder))
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
+  const width = Math.max(...figures.map(f => f.what.length))
+  console.log(`node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, ${availableParallelism()} cores, ${process.platform} ${process.arch}`)
+  for (const f of figures) console.log(`${f.what.padEnd(width)}  ${f.value.padStart(17)}${f.wanted ? `   wanted ${f.wanted}` : ''}`)
 }
-
-// The book first: what reading leaves in memory would otherwise be counted with it.
-if (process.argv.includes('--house')) house()
-else {
-  const { spawnSync } = await import('node:child_process')
-  // A process of its own for start and memory, as an assistant would have it: neither the seed nor the warm-up counts in.
-  reading()
-  house()
-}
-const width = Math.max(...figures.map(f => f.what.length))
-console.log(`node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, ${availableParallelism()} cores, ${process.platform} ${process.arch}`)
-for (const f of figures) console.log(`${f.what.padEnd(width)}  ${f.value.padStart(18)}${f.wanted ? `   (wanted: ${f.wanted})` : ''}`)

@@ -1,7 +1,8 @@
 import { apply, type Book, newBook, pileState } from '../../src/book/book.ts'
 import type { Entry } from '../../src/book/entries.ts'
 import { estimate } from '../../src/figures/farm/estimate.ts'
-import { notebookDays, season, type World } from './season.ts'
+import { notebookDays, season } from './season.ts'
+import type { World } from './world.ts'
 
 export interface Guess {
   world: string

@@ -1,62 +1,26 @@
 import type { Event } from '../../src/book/events.ts'
 import { addDays, type Day } from '../../src/units/calendar.ts'
+import { behind, faceAt } from './ground.ts'
 import { type Dice, dice } from './random.ts'
-
-/** How a world of farms is made: what can be wrong on them, and how much. Each world is a different farm life, not a different seed. */
-export interface World {
-  name: string
-  /** Days that a pile lasts, from and to. */
-  lasts: [number, number]
-  /** True box weight over the said one: mean and spread between farms. */
-  box: [number, number]
-  /** Spread of one load around its box, a share. */
-  load: number
-  /** Share of what went in that never comes out. */
-  loss: [number, number]
-  /** Really fed over the ration: mean and spread between farms. */
-  over: [number, number]
-  /** Slow drift of what is fed, a share per square root of a day. */
-  drift: number
-  /** Spread of one day, a share. */
-  daily: number
-  /** Share of the days that are logged: least and most. */
-  logged: [number, number]
-  /** Silent days come in runs of about so many. */
-  runs: number
-  /** What a log says: the scale's weight, the weight rounded to so many pounds, or the ration whatever was fed. */
-  logs: 'scale' | 'rounded' | 'ration' | 'feet' | 'batches'
-  /** Days between readings of the face; 0 for never. */
-  faceEvery: number
-  /** Faces are told to so many feet. */
-  faceGrain: number
-  /** Error of a reading before rounding, ft. */
-  faceSd: number
-  /** Ramps at the ends, run to rise; 0 for upright ends. */
-  slope: number
-  /** Unevenness of the density along the pile: share of the weight behind the face, at its widest. */
-  uneven: number
-  /** Chance that the length is known, and its error. */
-  length: number
-  lengthSd: number
-  /** Chance that height was measured. */
-  height: number
-  /** Chance that some loads were weighed. */
-  tickets: number
-  /** Chance that a ration is told. */
-  ration: number
-  /** Chance that the herd changes once during the feeding. */
-  herdChange: number
-}
+import type { World } from './world.ts'
 
 export interface Question {
   on: Day
-  /** Days until the pile is gone. */
+  /** Days until the pile is gone, after this one. */
   truth: number
+}
+
+/** What was said, as an event and in words. */
+export interface Said {
+  on: Day
+  hour: number
+  event: Event
+  words: string
 }
 
 export interface Season {
   /** What the crew told, in the order it was told. */
-  told: { on: Day; hour: number; event: Event; words: string }[]
+  told: Said[]
   questions: Question[]
   pile: string
   crop: string
@@ -64,47 +28,38 @@ export interface Season {
   notebook: { loads: number; boxLb: number; opened: Day; rations: { on: Day; lb: number }[] }
 }
 
-const PILES = ['upper', 'orchard', 'well', 'sand', 'gate', 'silo side']
-const round = (x: number, grain: number): number => (grain > 0 ? Math.round(x / grain) * grain : x)
-const lb = (x: number): string => String(Math.round(x))
+type Tell = (on: Day, hour: number, event: Event, words: string) => void
 
-/** Weight behind the face at `u` of the length, a share of the whole: ramps, and a density that wanders. */
-const behind = (d: Dice, world: World, length: number, height: number): ((u: number) => number) => {
-  const ramp = Math.min(0.45, (world.slope * height) / length)
-  const waves = [1, 2, 3, 4].map(k => (d.normal(0, 1) * world.uneven * 2 * Math.SQRT2) / (k * Math.PI))
-  const n = 400
-  const cum = [0]
-  for (let i = 0; i < n; i++) {
-    const u = (i + 0.5) / n
-    const h = Math.min(1, ramp > 0 ? u / ramp : 1, ramp > 0 ? (1 - u) / ramp : 1)
-    // Side slopes stay, so the section falls a little faster than the height.
-    const area = h ** 1.4
-    const density = Math.max(0.3, 1 + waves.reduce((t, w, k) => t + w * (k + 1) * Math.PI * Math.cos((k + 1) * Math.PI * u), 0))
-    cum.push(cum[i]! + area * density)
-  }
-  const all = cum[n]!
-  return u => {
-    const x = Math.min(1, Math.max(0, u)) * n
-    const i = Math.min(n - 1, Math.floor(x))
-    return (cum[i]! + (cum[i + 1]! - cum[i]!) * (x - i)) / all
-  }
+const PILES = ['upper', 'orchard', 'well', 'sand', 'gate', 'quarry']
+const round = (x: number, grain: number): number => (grain > 0 ? Math.round(x / grain) * grain : x)
+
+/** A pile as it truly is, and as it was told. */
+interface Pile {
+  name: string
+  crop: string
+  ration: number
+  /** Really fed over the ration, at the opening. */
+  over: number
+  days: number
+  usable: number
+  length: number
+  height: number
+  saidLength: number
+  loads: number
+  boxLb: number
+  covered: Day
 }
 
-/** One pile from its first load to its last day, and what of it was told. */
-export const season = (world: World, seed: number): Season => {
-  const d = dice(seed * 7919 + 13)
-  const pile = d.pick(PILES)
+/** Fills and covers a pile, from the first load to the sheet. */
+const fill = (world: World, d: Dice, tell: Tell): Pile => {
+  const name = d.pick(PILES)
   const crop = d.chance(0.6) ? 'corn silage' : 'haylage'
-  const told: Season['told'] = []
-  const tell = (on: Day, hour: number, event: Event, words: string): void => {
-    told.push({ on, hour, event, words })
-  }
   const boxLb = round(d.between(8000, 16_000), 500)
   const trueBox = boxLb * d.normal(...world.box)
   const ration = round(d.between(4500, 16_000), 500)
   const days = d.between(...world.lasts)
   const loss = Math.min(0.4, Math.max(0.03, d.normal(...world.loss)))
-  let over = d.normal(...world.over)
+  const over = d.normal(...world.over)
   const loads = Math.max(6, Math.round((days * ration * over) / (1 - loss) / trueBox))
   const start: Day = crop === 'corn silage' ? '2025-09-12' : '2025-06-03'
   const known = d.chance(world.length)
@@ -115,109 +70,123 @@ export const season = (world: World, seed: number): Season => {
   const width = Math.max(16, round(volume / wanted / 0.66 / height, 2))
   const length = volume / (0.66 * width * height)
   const saidLength = round(length * (1 + d.normal(0, world.lengthSd)), 1)
-  tell(
-    start,
-    7,
-    { type: 'pile', name: pile, on: start, widthFt: width, ...(known && { lengthFt: saidLength }) } as Event,
-    `new pile called ${pile}, ${width} ${known ? `by ${saidLength}` : 'wide'}`,
-  )
-  tell(start, 7, { type: 'box', name: 'red wagon', lb: boxLb, on: start } as Event, `the red wagon holds ${boxLb} lb`)
+  const long = known ? { lengthFt: saidLength } : {}
+  const by = known ? `by ${saidLength}` : 'wide'
+  tell(start, 7, { type: 'pile', name, widthFt: width, ...long, on: start }, `new pile called ${name}, ${width} ${by}`)
+  tell(start, 7, { type: 'box', name: 'red wagon', lb: boxLb, on: start }, `the red wagon holds ${boxLb} lb`)
   let whole = 0
-  let left = loads
   let day = start
-  while (left > 0) {
-    const n = Math.min(left, Math.round(d.between(6, 24)))
-    left -= n
-    let lbs = 0
-    for (let i = 0; i < n; i++) lbs += trueBox * Math.max(0.5, d.normal(1, world.load))
-    whole += lbs
+  for (let left = loads; left > 0; day = addDays(day, 1)) {
+    const count = Math.min(left, Math.round(d.between(6, 24)))
+    left -= count
+    let lb = 0
+    for (let i = 0; i < count; i++) lb += trueBox * Math.max(0.5, d.normal(1, world.load))
+    lb = Math.round(lb)
+    whole += lb
     const weighed = d.chance(world.tickets * 0.4)
-    tell(
-      day,
-      18,
-      { type: 'load', pile, crop, count: n, box: 'red wagon', ...(weighed && { lb: Math.round(lbs) }), on: day } as Event,
-      `put ${n} loads ${crop} on ${pile} with the red wagon${weighed ? `, ${lb(lbs)} lb` : ''}`,
-    )
-    day = addDays(day, 1)
+    const event: Event = { type: 'load', pile: name, crop, count, box: 'red wagon', ...(weighed && { lb }), on: day }
+    tell(day, 18, event, `put ${count} loads ${crop} on ${name} with the red wagon${weighed ? `, ${lb} lb` : ''}`)
   }
-  tell(day, 12, { type: 'cover', pile, material: 'plastic', change: 'on', on: day } as Event, `covered ${pile} with plastic`)
+  tell(day, 12, { type: 'cover', pile: name, material: 'plastic', change: 'on', on: day }, `covered ${name} with plastic`)
   if (d.chance(world.height)) {
-    const h = round(height, 0.5)
-    tell(
-      day,
-      13,
-      { type: 'size', pile, widthFt: width, ...(known && { lengthFt: saidLength }), heightFt: h, on: day } as Event,
-      `${pile} is ${width} wide${known ? `, ${saidLength} long` : ''} and ${h} high`,
-    )
+    const heightFt = round(height, 0.5)
+    const event: Event = { type: 'size', pile: name, widthFt: width, ...long, heightFt, on: day }
+    tell(day, 13, event, `${name} is ${width} wide${known ? `, ${saidLength} long` : ''} and ${heightFt} high`)
   }
-  const opened = addDays(day, Math.round(d.between(25, 160)))
-  if (d.chance(world.ration))
-    tell(opened, 6, { type: 'ration', pile, lbPerDay: ration, on: opened } as Event, `feeding ${ration} a day off ${pile}`)
-  tell(opened, 7, { type: 'open', pile, why: 'feed', on: opened } as Event, `opened ${pile} to feed`)
+  return { name, crop, ration, over, days, usable: whole * (1 - loss), length, height, saidLength, loads, boxLb, covered: day }
+}
 
-  const usable = whole * (1 - loss)
-  const share = behind(d, world, length, height)
-  const faceAt = (gone: number): number => {
-    let a = 0
-    let b = 1
-    for (let i = 0; i < 30; i++) {
-      const m = (a + b) / 2
-      if (share(m) < gone / usable) a = m
-      else b = m
+/** Tells the ration, each farm in its way. */
+const rationTeller = (world: World, d: Dice, p: Pile, tell: Tell): ((on: Day, lbPerDay: number) => void) => {
+  const head = Math.round(d.between(60, 250))
+  const each = round(p.ration / head, 0.5)
+  let first = true
+  return (on, lbPerDay) => {
+    if (world.rationBy === 'day') {
+      tell(on, 6, { type: 'ration', pile: p.name, lbPerDay, on }, `feeding ${lbPerDay} a day off ${p.name}`)
+      return
     }
-    return ((a + b) / 2) * length
+    const now = Math.round((head * lbPerDay) / p.ration)
+    tell(on, 6, { type: 'ration', group: 'milking', head: now, on }, `milking ${now} now`)
+    if (first) tell(on, 6.5, { type: 'ration', crop: p.crop, lbPerHead: each, on }, `feeding ${each} lb ${p.crop} a head`)
+    first = false
   }
-  const logShare = d.between(...world.logged)
-  const change = d.chance(world.herdChange) ? Math.round(days * d.between(0.3, 0.7)) : -1
+}
+
+/** One day's log, the way the crew logs. */
+const logger = (world: World, d: Dice, p: Pile, tell: Tell): ((on: Day, use: number, base: number, feet: number) => void) => {
   const batchLb = round(d.between(2500, 5500), 100)
-  let base = ration
-  const rations = [{ on: opened, lb: ration }]
+  const pile = p.name
+  return (on, use, base, feet) => {
+    if (world.logs === 'feet') {
+      const ft = round(Math.max(0.5, feet + d.normal(0, 0.3)), 0.5)
+      tell(on, 17, { type: 'feed', pile, ft, on }, `took ${ft} ft off ${pile}`)
+    } else if (world.logs === 'batches') {
+      const count = Math.max(1, Math.round(use / batchLb))
+      tell(on, 17, { type: 'feed', pile, count, unit: 'batch', on }, `fed ${count} ${count === 1 ? 'batch' : 'batches'} off ${pile}`)
+    } else {
+      const lb = world.logs === 'ration' ? base : round(use, world.logs === 'rounded' ? 500 : 20)
+      if (lb > 0) tell(on, 17, { type: 'feed', pile, lb, on }, `fed ${lb} off ${pile}`)
+    }
+  }
+}
+
+/** One pile from its first load to its last day, and what of it was told. */
+export const season = (world: World, seed: number): Season => {
+  const d = dice(seed * 7919 + 13)
+  const told: Said[] = []
+  const tell: Tell = (on, hour, event, words) => {
+    told.push({ on, hour, event, words })
+  }
+  const p = fill(world, d, tell)
+  const opened = addDays(p.covered, Math.round(d.between(25, 160)))
+  const tellRation = rationTeller(world, d, p, tell)
+  if (d.chance(world.ration)) tellRation(opened, p.ration)
+  tell(opened, 7, { type: 'open', pile: p.name, why: 'feed', on: opened }, `opened ${p.name} to feed`)
+
+  const share = behind(d, world, p.length, p.height)
+  const place = (gone: number): number => faceAt(share, gone / p.usable, p.length)
+  const log = logger(world, d, p, tell)
+  const logShare = d.between(...world.logged)
+  const change = d.chance(world.herdChange) ? Math.round(p.days * d.between(0.3, 0.7)) : -1
+  const rations = [{ on: opened, lb: p.ration }]
+  let base = p.ration
+  let over = p.over
   let gone = 0
   let silent = false
   let nextFace = Math.round(d.between(3, Math.max(4, world.faceEvery)))
   let lastFace = 0
-  const uses: number[] = []
-  for (let i = 0; gone < usable && i < 600; i++) {
-    const on = addDays(opened, i)
-    if (i === change) {
-      const factor = d.pick([0.85, 0.9, 1.1, 1.2])
-      base = round(base * factor, 100)
+  let total = 0
+  for (; gone < p.usable && total < 600; total++) {
+    const on = addDays(opened, total)
+    if (total === change) {
+      base = round(base * d.pick([0.85, 0.9, 1.1, 1.2]), 100)
       rations.push({ on, lb: base })
-      tell(on, 6, { type: 'ration', pile, lbPerDay: base, on } as Event, `feeding ${base} a day off ${pile}`)
+      tellRation(on, base)
     }
     over *= 1 + d.normal(0, world.drift)
-    const use = Math.min(usable - gone, base * over * Math.max(0.3, d.normal(1, world.daily)))
-    const before = faceAt(gone)
+    const use = Math.min(p.usable - gone, base * over * Math.max(0.3, d.normal(1, world.daily)))
+    const before = place(gone)
     gone += use
-    uses.push(use)
     // Runs of silence: each day the state changes with the chance that gives the share and the length of the runs.
     silent = silent ? !d.chance(1 / world.runs) : d.chance(logShare >= 1 ? 0 : (1 - logShare) / logShare / world.runs)
-    if (logShare > 0 && !silent) {
-      if (world.logs === 'feet') {
-        const ft = round(Math.max(0.5, faceAt(gone) - before + d.normal(0, 0.3)), 0.5)
-        tell(on, 17, { type: 'feed', pile, ft, on } as Event, `took ${ft} ft off ${pile}`)
-      } else if (world.logs === 'batches') {
-        const n = Math.max(1, Math.round(use / batchLb))
-        tell(on, 17, { type: 'feed', pile, count: n, unit: 'batch', on } as Event, `fed ${n} batches off ${pile}`)
-      } else {
-        const said = world.logs === 'ration' ? base : round(use, world.logs === 'rounded' ? 500 : 20)
-        tell(on, 17, { type: 'feed', pile, lb: said, on } as Event, `fed ${said} off ${pile}`)
-      }
-    }
-    if (world.faceEvery > 0 && i === nextFace) {
+    if (logShare > 0 && !silent) log(on, use, base, place(gone) - before)
+    if (world.faceEvery > 0 && total === nextFace) {
       nextFace += Math.max(2, Math.round(world.faceEvery * d.between(0.6, 1.5)))
-      const ft = Math.max(lastFace, round(Math.max(0, faceAt(gone) + d.normal(0, world.faceSd)), world.faceGrain))
-      if (ft > 0 && ft < saidLength) {
-        lastFace = ft
-        tell(on, 17.5, { type: 'face', pile, atFt: ft, on } as Event, `face is at ${ft} ft on ${pile}`)
+      const atFt = Math.max(lastFace, round(Math.max(0, place(gone) + d.normal(0, world.faceSd)), world.faceGrain))
+      if (atFt > 0 && atFt < p.saidLength) {
+        lastFace = atFt
+        const leftFt = Math.max(1, round(p.saidLength - atFt, world.faceGrain))
+        if (world.faceAs === 'left') tell(on, 17.5, { type: 'face', pile: p.name, leftFt, on }, `${leftFt} ft left on ${p.name}`)
+        else tell(on, 17.5, { type: 'face', pile: p.name, atFt, on }, `face is at ${atFt} ft on ${p.name}`)
       }
     }
   }
-  const total = uses.length
   const questions: Question[] = []
-  for (let ahead = 8; ahead < Math.min(total - 4, 120); ahead += Math.round(d.between(5, 12)))
+  for (let ahead = 8; ahead < Math.min(total - 4, 120); ahead += Math.round(d.between(5, 12))) {
     questions.push({ on: addDays(opened, total - 1 - ahead), truth: ahead })
-  return { told, questions, pile, crop, notebook: { loads, boxLb, opened, rations } }
+  }
+  return { told, questions, pile: p.name, crop: p.crop, notebook: { loads: p.loads, boxLb: p.boxLb, opened, rations } }
 }
 
 /** Loads times what the box is said to hold, less 15 percent, less the daily figure for every day since the opening. */

@@ -1,7 +1,8 @@
 import { spawn } from 'node:child_process'
 import { instantOf } from '../../src/units/calendar.ts'
 import type { Guess } from './play.ts'
-import { notebookDays, season, type World } from './season.ts'
+import { notebookDays, season } from './season.ts'
+import type { World } from './world.ts'
 
 const ZONE = 'America/Chicago'
 const two = (n: number): string => String(n).padStart(2, '0')

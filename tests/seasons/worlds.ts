@@ -1,4 +1,4 @@
-import type { World } from './season.ts'
+import type { World } from './world.ts'
 
 /** Ordinary errors of an ordinary farm. */
 const PLAIN: World = {
@@ -13,6 +13,7 @@ const PLAIN: World = {
   logged: [0.5, 0.9],
   runs: 2,
   logs: 'rounded',
+  faceAs: 'at',
   faceEvery: 12,
   faceGrain: 1,
   faceSd: 1.2,
@@ -23,6 +24,7 @@ const PLAIN: World = {
   height: 0.5,
   tickets: 0.3,
   ration: 0.9,
+  rationBy: 'day',
   herdChange: 0.15,
 }
 
@@ -40,5 +42,9 @@ export const WORLDS: World[] = [
   { ...PLAIN, name: 'logs the ration', logs: 'ration', over: [1.07, 0.05] },
   { ...PLAIN, name: 'no ration told', ration: 0, height: 0.3 },
   { ...PLAIN, name: 'long piles', lasts: [140, 300] },
+  { ...PLAIN, name: 'by the head', rationBy: 'head', ration: 1 },
+  { ...PLAIN, name: 'feet left, in fives', faceAs: 'left', faceGrain: 5, length: 1 },
+  { ...PLAIN, name: 'batches', logs: 'batches' },
+  { ...PLAIN, name: 'simple', slope: 0, uneven: 0, drift: 0, herdChange: 0, lengthSd: 0.01, length: 0.75, tickets: 0 },
   { ...PLAIN, name: 'feet logged', logs: 'feet', faceEvery: 25 },
 ]

@@ -44,6 +44,7 @@ export const load = (p: Pool): Found | undefined => {
     // "5 corn on creek", "two blue boxes", "8 more haylage"
     const n = p.num([undefined], (i, k) => {
       const nx = p.after(k)
+      if (countsUnknown(p, k)) return false
       return i.num! < 1000 && (hasCat(nx, 'crop') || hasCat(nx, 'box') || hasCat(nx, 'say') || boxAt >= 0 || has(nx, 'more') || again || (verb >= 0 && weight < 0))
     })
     if (n >= 0) {
@@ -154,7 +155,7 @@ const takeAmount = (p: Pool, out: Found, bareFloor: number): void => {
     out.slots.lb = isEach(p, w) && typeof out.slots.count === 'number' ? lb * out.slots.count : lb
     if (has(i, 'range')) out.vague = true
   } else {
-    const n = p.num([undefined], i => i.num! >= bareFloor)
+    const n = p.num([undefined], (i, k) => i.num! >= bareFloor && !countsUnknown(p, k))
     if (n >= 0) {
       const i = p.take(n)!
       out.slots.lb = isEach(p, n) && typeof out.slots.count === 'number' ? i.num! * out.slots.count : i.num
@@ -162,6 +163,9 @@ const takeAmount = (p: Pool, out: Found, bareFloor: number): void => {
     }
   }
 }
+
+/** "3 jags": a number that counts something nobody knows is no count of ours. */
+const countsUnknown = (p: Pool, k: number): boolean => p.items[k + 1] !== undefined && p.items[k + 1]!.senses.length === 0 && p.items[k + 1]!.tokens[0]?.kind === 'word'
 
 const amount = (s: Record<string, unknown>): boolean => s.lb !== undefined || s.count !== undefined || s.ft !== undefined
 
