@@ -46,10 +46,14 @@ export const settings = (env: Record<string, string | undefined>, zone?: string,
 /** Work on a temporary folder, which is gone afterwards however it ends. */
 export const inPassing = async (work: (folder: string) => Promise<void> | void): Promise<void> => {
   const folder = mkdtempSync(join(tmpdir(), 'pilehand-'))
+  const remove = (): void => rmSync(folder, { recursive: true, force: true })
+  // Also where the process is left in the middle of the work.
+  process.once('exit', remove)
   try {
     await work(folder)
   } finally {
-    rmSync(folder, { recursive: true, force: true })
+    process.off('exit', remove)
+    remove()
   }
 }
 
@@ -99,13 +103,32 @@ const recover = (store: Store, core: Core): Result[] => {
   return results
 }
 
-/** A house that remembers nothing, for reading alone. */
-export const bareCore = (config: Config, say: Say): Core => {
-  const log = { farms: () => [], entries: () => [], take: () => ({ fresh: true }), settle: () => undefined, append: () => undefined, unsettled: () => [], close: () => undefined }
-  return makeCore({ log, zone: config.zone, say, answer, pilesFor, firstOwns: true })
+/** A house that knows no farm and remembers nothing. */
+const bareCore = (config: Config): Core => {
+  const log = {
+    farms: () => [],
+    entries: () => [],
+    take: () => ({ fresh: true }),
+    settle: () => undefined,
+    append: () => undefined,
+    unsettled: () => [],
+    close: () => undefined,
+  }
+  return makeCore({ log, zone: config.zone, say: makeSay(), answer, pilesFor, firstOwns: true })
 }
 
-export const hasBook = (folder: string): boolean => existsSync(join(folder, 'pilehand.db'))
+/** The farm's own names where its book can be had; else a house without names, and a note that says why. */
+export const openForReading = (config: Config): { core: Core; note?: string; close(): void } => {
+  const bare = (why: string) => ({ core: bareCore(config), note: `${why}: read without the names of a farm.`, close: () => undefined })
+  if (!existsSync(join(config.data, 'pilehand.db'))) return bare(`There is no book in ${config.data}`)
+  try {
+    const { core, store } = openHouse(config, { firstOwns: true })
+    return { core, close: store.close }
+  } catch (error) {
+    if (faultOf(error)?.code === 'store-locked') return bare(`The book in ${config.data} is open elsewhere`)
+    throw error
+  }
+}
 
 /** Writes lines into the farm's log that no message caused. */
 const enter = ({ store, core }: House, channel: string, bodies: Body[]): void => {

@@ -9,7 +9,7 @@ const Env = z.object({
   TELEGRAM_TOKEN: text.refine(v => v === undefined || /^\d+:[\w-]{30,}$/.test(v), 'is not a bot token; it looks like 123456:ABC…, as the bot’s maker gave it'),
   TELEGRAM_API_ROOT: text.refine(v => v === undefined || /^https?:\/\//.test(v), 'must begin with http:// or https://'),
   OWNER_CODE: text,
-  MODEL_URL: text,
+  MODEL_URL: text.refine(v => v === undefined || (/^https?:\/\//.test(v) && URL.canParse(v)), 'must be an address that begins with http:// or https://'),
   MODEL_NAME: text,
   MODEL_KEY: text,
 })
@@ -19,6 +19,8 @@ export interface Config {
   zone: string
   telegram?: { token: string; apiRoot?: string }
   ownerCode?: string
+  /** The second reader. Without it no message leaves this machine, but for the crew's chat itself. */
+  model?: { url: string; name?: string; key?: string }
 }
 
 export type ConfigResult = { ok: true; config: Config } | { ok: false; code: 'config-wrong'; data: { name: string; why: string } }
@@ -38,6 +40,7 @@ export const readConfig = (env: Record<string, string | undefined>): ConfigResul
       zone: e.PILEHAND_ZONE ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
       ...(e.TELEGRAM_TOKEN ? { telegram: { token: e.TELEGRAM_TOKEN, ...(e.TELEGRAM_API_ROOT ? { apiRoot: e.TELEGRAM_API_ROOT } : {}) } } : {}),
       ...(e.OWNER_CODE ? { ownerCode: e.OWNER_CODE } : {}),
+      ...(e.MODEL_URL ? { model: { url: e.MODEL_URL, ...(e.MODEL_NAME ? { name: e.MODEL_NAME } : {}), ...(e.MODEL_KEY ? { key: e.MODEL_KEY } : {}) } } : {}),
     },
   }
 }

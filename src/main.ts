@@ -1,7 +1,6 @@
 import { parseArgs } from 'node:util'
-import { bareCore, FARM, faultOf, freeOwnersPlace, hasBook, hasOwner, inPassing, leave, makeSay, openHouse, ownerCode, settings } from './compose.ts'
+import { FARM, faultOf, freeOwnersPlace, hasOwner, inPassing, leave, openForReading, openHouse, ownerCode, settings } from './compose.ts'
 import type { Config } from './config.ts'
-import type { Core } from './pipeline.ts'
 import { hello } from './saying/ask.ts'
 
 /** The commands. Each puts the house on a book and hands it to a channel; nothing is decided here. */
@@ -43,9 +42,18 @@ const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Con
   try {
     freeOwnersPlace(house, PERSON)
     const code = config.ownerCode ?? ownerCode(house, makeCode)
-    if (!hasOwner(house)) process.stdout.write(`Owner code: ${code}\nSend it to the bot in a private chat; whoever sends it first owns the book.\n`)
+    if (!hasOwner(house))
+      process.stdout.write(`Owner code: ${code}\nSend it to the bot in a private chat; whoever sends it first owns the book.\n`)
     const channel = runTelegram({
-      handle: core.handle, book: () => core.book(FARM), say, log: store, token, apiRoot, ownerCode: code, zone: config.zone, logger: makeLogger(token),
+      handle: core.handle,
+      book: () => core.book(FARM),
+      say,
+      log: store,
+      token,
+      apiRoot,
+      ownerCode: code,
+      zone: config.zone,
+      logger: makeLogger(token),
     })
     let broken: unknown
     // Read again at least every minute: a machine that slept has missed its timer.
@@ -81,22 +89,12 @@ const lines = async (config: Config): Promise<void> => {
   await (option('data') === undefined ? inPassing(folder => on(folder, true)) : on(config.data, false))
 }
 
-/** The farm's own names where its book can be had; else none, and why. */
-const explain = async (config: Config, text: string): Promise<void> => {
+const explain = async (config: Config): Promise<void> => {
   const { explained } = await import('./edges/console.ts')
-  const read = (core: Core): string => explained(core.explain(FARM, text, now()))
-  if (!hasBook(config.data)) {
-    process.stdout.write(`There is no book in ${config.data}: read without the names of a farm.\n${read(bareCore(config, makeSay()))}`)
-    return
-  }
-  try {
-    const { core, store } = openHouse(config, { firstOwns: true })
-    process.stdout.write(read(core))
-    store.close()
-  } catch (error) {
-    if (faultOf(error)?.code !== 'store-locked') throw error
-    process.stdout.write(`The book in ${config.data} is open elsewhere: read without the names of the farm.\n${read(bareCore(config, makeSay()))}`)
-  }
+  const { core, note, close } = openForReading(config)
+  if (note) process.stdout.write(`${note}\n`)
+  process.stdout.write(explained(core.explain(FARM, positionals.slice(1).join(' '), now())))
+  close()
 }
 
 /** The season is the farm's own: its zone is told with it. */
@@ -115,13 +113,20 @@ const demo = (config: Config): Promise<void> =>
 const commands: Record<string, (config: Config) => Promise<void>> = {
   start: config => (config.telegram ? startTelegram(config, config.telegram) : startConsole(config)),
   lines,
-  explain: config => explain(config, positionals.slice(1).join(' ')),
+  explain,
   demo,
   reference: async () => (await import('./edges/reference.ts')).writeReference(),
 }
 
+// Whoever reads has seen enough (a pager, `head`): no fault of ours, and what was stored is stored.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(0)
+  throw error
+})
+
 const name = positionals[0] ?? 'start'
-const command = commands[name] ?? leave({ code: 'config-wrong', data: { name, why: `the commands are ${Object.keys(commands).join(', ')}` } })
+const command =
+  commands[name] ?? leave({ code: 'config-wrong', data: { name, why: `the commands are ${Object.keys(commands).join(', ')}` } })
 try {
   await command(settings(process.env, option('zone'), option('data')))
 } catch (error) {

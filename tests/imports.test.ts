@@ -17,7 +17,7 @@ const RULES: Record<string, { rooms: string[]; types?: string[] }> = {
   ports: { rooms: [], types: ['book', 'units'] },
   config: { rooms: ['units'] },
   // the book's checks and views, and the calendar, serve the edges too; the rooms that think do not
-  edges: { rooms: ['book', 'units'], types: ['pipeline', 'ports', 'saying'] },
+  edges: { rooms: ['book', 'units'], types: ['pipeline', 'ports', 'saying', 'reading'] },
   pipeline: { rooms: ['reading', 'settle', 'book', 'figures', 'watch', 'saying', 'units'], types: ['ports'] },
   main: { rooms: ['pipeline', 'config', 'edges', 'figures', 'saying', 'units', 'book', 'watch', 'reading'], types: ['ports'] },
 }

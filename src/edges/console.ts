@@ -45,10 +45,18 @@ interface Shown {
 const shownBy = (reply: Reply, book: Book): Shown | undefined => {
   const q = reply.question === undefined ? undefined : book.questions.get(reply.question)
   if (!q || !reply.choices?.length) return undefined
-  return { question: q.id, choices: reply.choices, numbered: q.slot === undefined ? !/^ask-implausible|^ask-face-back/.test(q.ask.code) : !NUMBERS.test(q.slot) }
+  return {
+    question: q.id,
+    choices: reply.choices,
+    numbered: q.slot === undefined ? !/^ask-implausible|^ask-face-back/.test(q.ask.code) : !NUMBERS.test(q.slot),
+  }
 }
 
-const tidy = (text: string): string => text.trim().toLowerCase().replace(/[.!]+$/, '')
+const tidy = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[.!]+$/, '')
 
 /** The choice that was typed: its words, or its number where the choices have numbers. */
 const typed = (text: string, shown: Shown | undefined): { question: string; choice: number; label: string } | undefined => {
@@ -114,14 +122,24 @@ export const runConsole = (o: ConsoleOptions): Promise<void> => {
 
   return new Promise((resolve, reject) => {
     // A terminal that is only half one (output sent to a file) is read plainly, or its control codes would end up there.
-    const lines: Interface = createInterface({ input: o.input, ...(live && { output: o.output, prompt: '> ' }), crlfDelay: Number.POSITIVE_INFINITY })
+    const lines: Interface = createInterface({
+      input: o.input,
+      ...(live && { output: o.output, prompt: '> ' }),
+      crlfDelay: Number.POSITIVE_INFINITY,
+    })
     let fault: unknown
+    // A closed interface still hands over the lines that came in the same piece of input.
+    let left = false
+    const leave = (): void => {
+      left = true
+      lines.close()
+    }
     const guarded = (work: () => void): void => {
       try {
         work()
       } catch (error) {
         fault ??= error
-        lines.close()
+        leave()
       }
     }
     const watch = (): void => {
@@ -135,8 +153,8 @@ export const runConsole = (o: ConsoleOptions): Promise<void> => {
       timer.unref()
     }
     lines.on('line', text => {
-      if (fault !== undefined) return
-      if (LEAVE.test(text.trim())) return lines.close()
+      if (left) return
+      if (LEAVE.test(text.trim())) return leave()
       guarded(() => {
         if (text.trim()) take(text)
         if (live) lines.prompt()
@@ -165,15 +183,26 @@ const slotsOf = (slots: Record<string, unknown>): string =>
 
 /** Only a fact is logged; what else a clause can be, in words. */
 const MOODS: Record<string, string> = {
-  fact: '', question: 'a question', plan: 'a plan, not logged', hope: 'a hope, not logged', denial: 'denied, not logged',
-  if: 'a condition, not logged', order: 'an order to somebody, not logged', hearsay: 'hearsay, not logged',
+  fact: '',
+  question: 'a question',
+  plan: 'a plan, not logged',
+  hope: 'a hope, not logged',
+  denial: 'denied, not logged',
+  if: 'a condition, not logged',
+  order: 'an order to somebody, not logged',
+  hearsay: 'hearsay, not logged',
 }
 
 /** How a sentence is read, in plain text: what it comes to, then the steps to it. */
 export const explained = (r: Reading): string => {
   const out = [`Language: ${r.lang === 'es' ? 'Spanish' : 'English'}`]
   for (const a of r.acts) {
-    const notes = [MOODS[a.mood], a.vague && 'the amount is vague, it will be asked for', a.strange && `no pile is called "${a.strange}", it will be asked about`, a.slip && 'a name was taken in spite of a slip']
+    const notes = [
+      MOODS[a.mood],
+      a.vague && 'the amount is vague, it will be asked for',
+      a.strange && `no pile is called "${a.strange}", it will be asked about`,
+      a.slip && 'a name was taken in spite of a slip',
+    ]
     out.push(`Tells: ${a.frame}${slotsOf(a.slots) && `: ${slotsOf(a.slots)}`}${a.date ? `, on ${a.date.past}` : ''}`)
     for (const n of notes) if (n) out.push(`  ${n}`)
     if (a.leftWords.length) out.push(`  not understood: ${a.leftWords.join(', ')}`)

@@ -25,7 +25,9 @@ export type Played = ({ line: number } & Partial<Result>) | { line: number; erro
 
 /** The season's lines: `shared/demo.season.jsonl`, in the line channel's format. */
 export const seasonLines = (): string[] =>
-  readFileSync(join(promptsFolder(), '..', 'shared', 'demo.season.jsonl'), 'utf8').split('\n').filter(Boolean)
+  readFileSync(join(promptsFolder(), '..', 'shared', 'demo.season.jsonl'), 'utf8')
+    .split('\n')
+    .filter(Boolean)
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
 const dateOf = (day: string): string => `${MONTHS[Number(day.slice(5, 7)) - 1]} ${Number(day.slice(8))}`

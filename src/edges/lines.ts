@@ -28,9 +28,21 @@ const why = (error: z.ZodError): string => {
   return where ? `${where}: ${i.message}` : i.message
 }
 
+/** What was not understood may be offered to a second reader: its question, or undefined where the result stands. */
+export type Second = (message: Incoming, result: Result) => Promise<Result | undefined>
+
 export interface LineReader {
   /** Everything that one line brings about, in order. */
   take(text: string): LineOut[]
+  /** The same, where a second reader is asked. The next line must wait for it. */
+  takeWith(text: string, second: Second): Promise<LineOut[]>
+}
+
+/** A line before its message is handled: what became due until then, or what is wrong with it. */
+interface Begun {
+  line: number
+  out: LineOut[]
+  message?: Incoming
 }
 
 /**
@@ -52,21 +64,22 @@ export const lineReader = (core: Core, run: string): LineReader => {
     }
     return out
   }
-  const take = (text: string): LineOut[] => {
+  const begin = (text: string): Begun => {
     const line = ++n
+    const wrong = (error: string): Begun => ({ line, out: [{ line, error }] })
     let raw: unknown
     try {
       raw = JSON.parse(text)
     } catch {
-      return [{ line, error: 'not JSON: each line must be one JSON object' }]
+      return wrong('not JSON: each line must be one JSON object')
     }
     const parsed = Line.safeParse(raw)
-    if (!parsed.success) return [{ line, error: why(parsed.error) }]
+    if (!parsed.success) return wrong(why(parsed.error))
     const l = parsed.data
-    if (l.text === undefined) return [{ line, error: l.voice !== undefined ? 'voice: no recogniser is set up here, send the words as text' : 'text: is missing' }]
+    if (l.text === undefined) return wrong(l.voice !== undefined ? 'voice: no recogniser is set up here, send the words as text' : 'text: is missing')
     const at = new Date(l.at).toISOString()
     const last = clocks.get(l.farm)
-    if (last !== undefined && at < last) return [{ line, error: `at: runs backwards, the farm's clock stands at ${last}; nothing was recorded` }]
+    if (last !== undefined && at < last) return wrong(`at: runs backwards, the farm's clock stands at ${last}; nothing was recorded`)
     const out: LineOut[] = dueBetween(l.farm, at)
     const chat = l.chat ?? l.from
     const message: Incoming = {
@@ -75,13 +88,24 @@ export const lineReader = (core: Core, run: string): LineReader => {
       ...(l.edits === undefined ? {} : { edits: String(l.edits) }), ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }), ...(l.photo ? { photo: true } : {}),
       ...(/\bpilehand\b/i.test(l.text) ? { addressed: true } : {}),
     }
-    const result = core.handle(message)
-    clocks.set(l.farm, at)
-    out.push({ line, ...slim(result) })
-    out.push(...core.tick(l.farm, 'lines', at))
-    return out
+    return { line, out, message }
   }
-  return { take }
+  const end = ({ line, out }: Begun, { farm, at }: Incoming, result: Result): LineOut[] => {
+    clocks.set(farm, at)
+    return [...out, { line, ...slim(result) }, ...core.tick(farm, 'lines', at)]
+  }
+  return {
+    take: text => {
+      const begun = begin(text)
+      return begun.message ? end(begun, begun.message, core.handle(begun.message)) : begun.out
+    },
+    takeWith: async (text, second) => {
+      const begun = begin(text)
+      if (!begun.message) return begun.out
+      const result = core.handle(begun.message)
+      return end(begun, begun.message, (await second(begun.message, result)) ?? result)
+    },
+  }
 }
 
 /** Empty lists may be left out. */
@@ -92,10 +116,10 @@ const slim = (r: Result): Partial<Result> => ({
 })
 
 /** Reads standard input to its end, writing what each line brings about as it comes. */
-export const runLines = async (core: Core, input: NodeJS.ReadableStream, write: (line: string) => void, run: string): Promise<void> => {
+export const runLines = async (core: Core, input: NodeJS.ReadableStream, write: (line: string) => void, run: string, second?: Second): Promise<void> => {
   const reader = lineReader(core, run)
   for await (const text of createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY })) {
     if (!text.trim()) continue
-    for (const o of reader.take(text)) write(JSON.stringify(o))
+    for (const o of second ? await reader.takeWith(text, second) : reader.take(text)) write(JSON.stringify(o))
   }
 }

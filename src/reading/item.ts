@@ -15,6 +15,8 @@ export interface DateItem {
   time?: string
   part?: 'morning' | 'noon' | 'afternoon' | 'evening' | 'night'
   span?: { from: Day; to: Day }
+  /** Only a day to come can be meant. */
+  ahead?: true
 }
 
 /** A run of tokens with what it can mean. Several senses may stand until a frame settles which one is meant. */

@@ -19,9 +19,13 @@ export interface NumberItem {
   inches?: boolean
 }
 
-const small = (w: string): number | undefined => EN_UNITS[w] ?? ES_UNITS[w]
-const tens = (w: string): number | undefined => EN_TENS[w] ?? ES_TENS[w]
-const hundreds = (w: string): number | undefined => ES_HUNDREDS[w]
+// own keys only: "constructor" is a word people may type
+const look = (w: string, ...tables: Record<string, number>[]): number | undefined => tables.find(t => Object.hasOwn(t, w))?.[w]
+const small = (w: string): number | undefined => look(w, EN_UNITS, ES_UNITS)
+const tens = (w: string): number | undefined => look(w, EN_TENS, ES_TENS)
+const hundreds = (w: string): number | undefined => look(w, ES_HUNDREDS)
+const scaleOf = (w: string): number | undefined => (w === 'mil' ? 1000 : look(w, EN_SCALES))
+const counted = (w: string): number | undefined => look(w, EN_COUNTS, ES_COUNTS)
 const fraction = (t: Token | undefined): number | undefined => {
   const m = t && /^(\d{1,3})\/(\d{1,3})$/.exec(t.text)
   if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || ![2, 3, 4, 5, 8, 16].includes(Number(m[2]))) return undefined
@@ -70,8 +74,8 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
       if (group !== undefined) break
       group = h
       k++
-    } else if (w() in EN_SCALES || w() === 'mil') {
-      const scale = EN_SCALES[w()] ?? 1000
+    } else if (scaleOf(w()) !== undefined) {
+      const scale = scaleOf(w())!
       if (group === undefined && k === i && w() !== 'mil') return undefined
       if (scale === 100) {
         if (group === undefined || group >= 100) break
@@ -120,8 +124,8 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
       if (f !== undefined && Number.isInteger(t.value)) return { from: i, to: i + 2, value: t.value + f }
       if (next?.kind === 'number' && next.value !== undefined && next.value < 1 && next.text.length === 1) return { from: i, to: i + 2, value: t.value + next.value }
       // "12 mil 500", "12 thousand 5 hundred", "9 hundred"
-      if (next && (next.norm === 'mil' || next.norm in EN_SCALES) && !/k$/i.test(t.text)) {
-        const scale = EN_SCALES[next.norm] ?? 1000
+      if (next && scaleOf(next.norm) !== undefined && !/k$/i.test(t.text)) {
+        const scale = scaleOf(next.norm)!
         let value = t.value * scale
         let to = i + 2
         const rest = tokens[to]?.kind === 'number' && tokens[to]!.value !== undefined && tokens[to]!.value! < scale ? { to: to + 1, value: tokens[to]!.value! } : scale === 1000 ? words(tokens, to) : undefined
@@ -160,11 +164,11 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
     if (tokens[to]?.norm === 'dozen') return { from: i, to: to + 1, value: 6 }
     return { from: i, to, value: 0.5 }
   }
-  if ((n === 'a' || n === 'an' || n === 'un' || n === 'una' || n === 'one') && (w(1) in EN_COUNTS || w(1) in ES_COUNTS)) {
-    const value = EN_COUNTS[w(1)] ?? ES_COUNTS[w(1)]!
+  if ((n === 'a' || n === 'an' || n === 'un' || n === 'una' || n === 'one') && counted(w(1)) !== undefined) {
+    const value = counted(w(1))!
     return { from: i, to: i + (w(2) === 'of' || w(2) === 'de' || w(2) === 'd' ? 3 : 2), value }
   }
-  if ((n in EN_COUNTS || n in ES_COUNTS) && n !== 'pair') return { from: i, to: i + (w(1) === 'of' || w(1) === 'de' ? 2 : 1), value: EN_COUNTS[n] ?? ES_COUNTS[n]! }
+  if (counted(n) !== undefined && n !== 'pair') return { from: i, to: i + (w(1) === 'of' || w(1) === 'de' ? 2 : 1), value: counted(n)! }
   if ((n === 'a' || n === 'an') && w(1) === 'half') return { from: i, to: i + 2, value: 0.5 }
   if ((n === 'a' || n === 'an') && (w(1) === 'hundred' || w(1) === 'thousand')) {
     const rest = words([...tokens.slice(0, i), { ...t, norm: 'one' }, ...tokens.slice(i + 1)], i)
@@ -181,9 +185,9 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
     if (w(q.to - i) === 'a' && w(q.to - i + 1) === 'half') return { from: i, to: q.to + 2, value: q.value + 0.5 }
     return { from: i, to: q.to, value: q.value, weak: (q.to === i + 1 && (n === 'one' || n === 'once' || n === 'uno')) || undefined }
   }
-  if (n in EN_HOMOPHONES) {
+  if (Object.hasOwn(EN_HOMOPHONES, n)) {
     // "ate thousand five hundred", "to hundred"
-    if (w(1) in EN_SCALES) {
+    if (scaleOf(w(1)) !== undefined) {
       const name = Object.keys(EN_UNITS).find(k => EN_UNITS[k] === EN_HOMOPHONES[n])!
       const rest = words([...tokens.slice(0, i), { ...t, norm: name }, ...tokens.slice(i + 1)], i)
       if (rest) return { from: i, to: rest.to, value: rest.value }

@@ -49,8 +49,6 @@ const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
   return out
 }
 
-const FUTURE = /^(tomorrow|tmrw|tmw|tomorow|tommorow|manana|next|proximo|proxima|viene)$/
-
 const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined): Mood => {
   let mood: Mood = carried ?? 'fact'
   for (let k = from; k < seg.to; k++) {
@@ -64,7 +62,7 @@ const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undef
     if (has(i, 'm:no') && !has(i, 'find:good') && (inside || k >= from)) mood = 'denial'
     if (has(i, 'm:tell') && mood === 'fact') mood = 'hearsay'
     if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx')) mood = 'plan'
-    if (i.date && mood === 'fact' && i.tokens.some(t => FUTURE.test(t.norm)) && !/(en|por|de) la manana/.test(i.tokens.map(t => t.norm).join(' ')) && i.date.future > i.date.past && !i.tokens.some(t => /^(esta|this)$/.test(t.norm))) mood = 'plan'
+    if (i.date?.ahead && mood === 'fact') mood = 'plan'
   }
   return mood
 }

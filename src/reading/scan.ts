@@ -166,6 +166,12 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     }
     i++
   }
+  const found = dates(tokens, i => taken[i] === 1)
+  const dateAt: (DateItem | undefined)[] = new Array(n)
+  for (const d of found) {
+    dateAt[d.from] = d
+    claim(d.from, d.to)
+  }
   for (let i = 0; i < n; i++) {
     if (taken[i]) continue
     const sides = sidesAt(tokens, i)
@@ -202,17 +208,9 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
       // "to load corn", "for loads of work": a homophone wants a plural or an amount behind it
       if (!article && !whats && !/s$/.test(tokens[item.to - 1]!.norm)) continue
     }
-    // a number right before a month, or a day number after one, belongs to a date; dates look at what is left
-    if ((bare || item.unit === 'day' || item.unit === 'month' || item.unit === 'hour') && item.num !== undefined && item.num <= 60 && looksLikeDate(tokens, i, q.to)) continue
     nums[i] = item
     claim(item.from, item.to)
     i = item.to - 1
-  }
-  const found = dates(tokens, i => taken[i] === 1)
-  const dateAt: (DateItem | undefined)[] = new Array(n)
-  for (const d of found) {
-    dateAt[d.from] = d
-    claim(d.from, d.to)
   }
   const items: Item[] = []
   for (let i = 0; i < n; ) {
@@ -302,23 +300,6 @@ const shorterAt = (tokens: Token[], i: number, taken: Uint8Array): Phrase | unde
     if (p.words.every((w, k) => tokens[i + k]?.norm === w && (k === 0 || !taken[i + k]))) return p
   }
   return undefined
-}
-
-const MONTH = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec|january|february|march|april|june|july|august|september|october|november|december|ene|enero|febrero|marzo|abr|abril|mayo|junio|julio|ago|agosto|septiembre|setiembre|octubre|noviembre|dic|diciembre)$/
-const AGO = /^(days?|weeks?|months?|hours?|dias?|semanas?|mes|meses|horas?|am|pm|oclock)$/
-
-/** A small number that a date wants: "may 28", "3 sept", "2 days ago", "in 3 weeks", "hace 2 dias", "el 12 de mayo", "at 6". */
-const looksLikeDate = (tokens: Token[], i: number, to: number): boolean => {
-  const before = tokens[i - 1]?.norm ?? ''
-  const before2 = tokens[i - 2]?.norm ?? ''
-  const after = tokens[to]?.norm ?? ''
-  const after2 = tokens[to + 1]?.norm ?? ''
-  if (MONTH.test(after) || (MONTH.test(before) && !/^(pile|pila)$/.test(after))) return true
-  if (after === 'de' && MONTH.test(after2)) return true
-  if (AGO.test(after) && (after2 === 'ago' || after2 === 'back' || before === 'hace' || before === 'in' || before === 'en' || before === 'past' || before === 'last' || before === 'within' || before === 'ultimos' || before2 === 'dentro' || before2 === 'in')) return true
-  if (before === 'el' && before2 !== 'en' && before2 !== 'de' && (i === tokens.length - 1 || tokens[to]?.kind === 'mark')) return true
-  if ((before === 'at' || before === 'las') && (i === tokens.length - 1 || /^(in|de|pm|am)$/.test(after)) && tokens.some(t => /^(remind|rmind|recuerdame|recordarme|recuerda|reminder)$/.test(t.norm))) return true
-  return false
 }
 
 /** Everyday words that stand one letter from a trade word or a short name and mean themselves. */

@@ -85,7 +85,16 @@ export const instantOf = (day: Day, time: string, zone: string): Instant => {
   if (kept !== undefined) return kept
   const [y, m, d] = day.split('-').map(Number) as [number, number, number]
   const [h, min] = time.split(':').map(Number) as [number, number]
-  const at = new Date(+new TZDate(y, m - 1, d, h, min, 0, zone)).toISOString()
+  let ms = +new TZDate(y, m - 1, d, h, min, 0, zone)
+  // TZDate takes the first of a doubled hour in some zones and the second in others; Lord Howe doubles half an hour
+  for (const back of [3_600_000, 1_800_000]) {
+    const first = localTime(new Date(ms - back).toISOString(), zone)
+    if (first.day === day && Math.abs(first.hour - h - min / 60) < 1e-9) {
+      ms -= back
+      break
+    }
+  }
+  const at = new Date(ms).toISOString()
   if (instants.size > 50_000) instants.clear()
   instants.set(key, at)
   return at

@@ -44,7 +44,8 @@ describe('the demo season', () => {
 
   it('has every line understood: nobody is puzzled or refused, and no line is wrong', () => {
     expect(results()).toHaveLength(season.length)
-    for (const r of results()) expect(['recorded', 'answered', 'asked', 'ignored'], `${textOf(season[r.line - 1]!)} → ${outcome(r)}`).toContain(outcome(r))
+    for (const r of results())
+      expect(['recorded', 'answered', 'asked', 'ignored'], `${textOf(season[r.line - 1]!)} → ${outcome(r)}`).toContain(outcome(r))
   })
 
   it('has every line answered but talk and what is only being thought about', () => {
@@ -55,15 +56,41 @@ describe('the demo season', () => {
 
   it('asks only where something is missing or strange', () => {
     const asked = results().filter(r => outcome(r) === 'asked')
-    expect(asked.map(r => textOf(season[r.line - 1]!))).toEqual(['6 loads haylage on orchard', 'put some loads of corn on stone lot', 'face on stone lot is at 20 ft'])
+    expect(asked.map(r => textOf(season[r.line - 1]!))).toEqual([
+      '6 loads haylage on orchard',
+      'put some loads of corn on stone lot',
+      'face on stone lot is at 20 ft',
+    ])
   })
 
   it('tells a whole season of work', () => {
     const types = new Set(results().flatMap(r => ('recorded' in r ? (r.recorded ?? []) : []).map(e => e.type)))
-    for (const type of ['pile', 'box', 'load', 'pack', 'size', 'cover', 'damage', 'patch', 'check', 'weather', 'open', 'feed', 'face', 'spoil', 'empty', 'test', 'ration', 'supply', 'harvest', 'remind'])
+    for (const type of [
+      'pile',
+      'box',
+      'load',
+      'pack',
+      'size',
+      'cover',
+      'damage',
+      'patch',
+      'check',
+      'weather',
+      'open',
+      'feed',
+      'face',
+      'spoil',
+      'empty',
+      'test',
+      'ration',
+      'supply',
+      'harvest',
+      'remind',
+    ])
       expect(types, type).toContain(type)
     const abouts = new Set(results().flatMap(r => ('answers' in r ? (r.answers ?? []) : []).map(a => a.about)))
-    for (const about of ['left', 'why', 'reach', 'status', 'loads', 'density', 'face', 'cover', 'ready', 'loss', 'who', 'supplies']) expect(abouts, about).toContain(about)
+    for (const about of ['left', 'why', 'reach', 'status', 'loads', 'density', 'face', 'cover', 'ready', 'loss', 'who', 'supplies'])
+      expect(abouts, about).toContain(about)
     expect(stages).toEqual({ orchard: 'empty', 'stone lot': 'feeding' })
   })
 

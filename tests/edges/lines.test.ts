@@ -28,7 +28,14 @@ afterEach(() => {
 const AT = '2026-09-14T10:05:00-05:00'
 const take = (line: Record<string, unknown>): LineOut[] => reader.take(JSON.stringify({ at: AT, from: 'edda', ...line }))
 /** What a line came to, without what became due. */
-const own = (line: Record<string, unknown>) => take(line).find(o => 'line' in o) as { line: number; outcome?: string; error?: string; recorded?: unknown[]; replies?: { text: string }[] }
+const own = (line: Record<string, unknown>) =>
+  take(line).find(o => 'line' in o) as {
+    line: number
+    outcome?: string
+    error?: string
+    recorded?: unknown[]
+    replies?: { text: string }[]
+  }
 const dues = (out: LineOut[]) => out.flatMap(o => ('due' in o ? [o] : []))
 const mornings = (out: LineOut[]) => dues(out).filter(d => /morning\./.test(d.replies[0]?.text ?? ''))
 const stored = () => house.core.book('home').logged.map(l => l.event.type)
@@ -105,10 +112,16 @@ describe('messages that are odd, but messages', () => {
   it('the same id in a chat is one message, also after a restart', () => {
     begin()
     const once = own({ id: 12, chat: 'crew', text: 'put 7 loads corn on quarry' })
-    expect(own({ id: 12, chat: 'crew', text: 'put 7 loads corn on quarry' })).toMatchObject({ outcome: once.outcome, recorded: once.recorded })
+    expect(own({ id: 12, chat: 'crew', text: 'put 7 loads corn on quarry' })).toMatchObject({
+      outcome: once.outcome,
+      recorded: once.recorded,
+    })
     house.store.close()
     open()
-    expect(own({ id: 12, chat: 'crew', text: 'put 7 loads corn on quarry' })).toMatchObject({ outcome: once.outcome, recorded: once.recorded })
+    expect(own({ id: 12, chat: 'crew', text: 'put 7 loads corn on quarry' })).toMatchObject({
+      outcome: once.outcome,
+      recorded: once.recorded,
+    })
     expect(stored()).toEqual(['pile', 'load'])
     // another chat counts its messages by itself
     own({ id: 12, text: 'put 3 loads corn on quarry' })
@@ -122,8 +135,11 @@ describe('messages that are odd, but messages', () => {
     expect(stored()).toEqual(['pile', 'load'])
   })
   it('farms share nothing', () => {
-    begin()
-    expect(own({ farm: 'other', text: "how's quarry" }).replies?.[0]?.text ?? '').not.toMatch(/40/)
+    own({ text: 'new pile called quarry, 37 by 111' })
+    own({ text: 'put 7 loads corn on quarry' })
+    const elsewhere = own({ farm: 'other', text: "how's quarry" })
+    expect(elsewhere.outcome).not.toBe('answered')
+    expect(elsewhere.replies?.[0]?.text ?? '').not.toMatch(/37|111|7 loads corn silage/)
     expect(house.core.book('other').logged).toEqual([])
   })
 })

@@ -18,7 +18,7 @@ const PLAIN: World = {
   faceGrain: 1,
   faceSd: 1.2,
   slope: 2.5,
-  uneven: 0.025,
+  uneven: 0.02,
   length: 0.8,
   lengthSd: 0.02,
   height: 0.5,

@@ -15,12 +15,13 @@ export const howLeft = (e: Estimate): Message[] => {
       told('how-in', {
         lb: filling.lb,
         loads: filling.layers.reduce((s, l) => s + l.count, 0),
-        from: filling.weights.join(', '),
+        from: filling.weights[0],
         boxes: filling.boxes.join(', ') || undefined,
       }),
     )
-    if (Math.abs(filling.light - 1) > 0.004) lines.push(told('how-light', { pct: pct(1 - filling.light), lb: v.whole.inLb }))
-    if (v.shown) lines.push(told('how-earlier', { piles: v.shown.piles, pct: pct(v.shown.factor - 1) }))
+    // Boxes seldom hold what they are said to; earlier piles of the same boxes may have shown how much.
+    const less = 1 - v.whole.inLb / filling.lb
+    if (less > 0.004) lines.push(told('how-light', { pct: pct(less), lb: v.whole.inLb, piles: v.shown?.piles.join(', ') }))
   } else if (v.volume) lines.push(told('how-in-size', { lb: v.whole.inLb, ft3: v.volume.ft3 }))
   lines.push(
     told('how-loss', {

@@ -1,19 +1,22 @@
 import type { Answer, Ask } from '../../book/asks.ts'
-import { type Book, eventsOf, pileState } from '../../book/book.ts'
+import { type Book, eventsOf, pileState, piles } from '../../book/book.ts'
+import type { Told } from '../../book/pile.ts'
 import type { Now } from '../farm/now.ts'
 import { weigher } from '../farm/weights.ts'
 import { slots, told } from './refusal.ts'
 
 /**
- * How many loads went where, and their weight as fed. With a pile and no days: what went in since it was last empty. With
- * neither pile nor days: everything since the first load of the running year's filling is too much, so today's.
+ * How many loads went where, and their weight as fed. Of a pile or a crop without days: what went in since each pile was last
+ * empty. With neither pile, crop nor days: today's.
  */
 export const loads = (book: Book, ask: Ask, now: Now): Answer => {
   const dated = ask.from !== undefined || ask.to !== undefined
-  const from = ask.from ?? (ask.pile || ask.crop || ask.to ? undefined : now.day)
-  const to = ask.to ?? (dated || from ? now.day : undefined)
-  const whole = ask.pile && !dated ? pileState(book, ask.pile)?.loads : undefined
-  const list = (whole ?? eventsOf(book, 'load')).filter(
+  const today = !dated && !ask.pile && !ask.crop
+  const from = ask.from ?? (today ? now.day : undefined)
+  const to = ask.to ?? (dated || today ? now.day : undefined)
+  const standing = (): Told<'load'>[] =>
+    ask.pile ? (pileState(book, ask.pile)?.loads ?? []) : piles(book).flatMap(p => (p.stage === 'empty' ? [] : p.loads))
+  const list = (dated || today ? eventsOf(book, 'load') : standing()).filter(
     ({ event: e, by }) =>
       (!ask.pile || e.pile === ask.pile) &&
       (!ask.crop || e.crop === ask.crop) &&

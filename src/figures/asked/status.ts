@@ -10,7 +10,9 @@ import { slots } from './refusal.ts'
 
 /** How a pile stands: its stage, what went in, what is open on its cover, where the face was told last. */
 export const status = (book: Book, p: PileState, now: Now): Answer => {
-  const crops = byCrop(fillingOf(book, p).layers).map(({ crop, cut, count, lb, lbDry }) => slots({ crop, cut, count, lbAsFed: lb, lbDry }))
+  const crops = byCrop(p.stage === 'empty' ? [] : fillingOf(book, p).layers).map(({ crop, cut, count, lb, lbDry }) =>
+    slots({ crop, cut, count, lbAsFed: lb, lbDry }),
+  )
   const e = p.stage === 'feeding' ? estimate(book, p, now) : undefined
   const face = p.stage === 'feeding' ? faceTold(p, now.day) : undefined
   const nowFt = e && faceToday(p, now.day, rateOf(p, now.day, e))

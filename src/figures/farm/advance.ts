@@ -61,12 +61,12 @@ const END_SLOPE = 3.5
 export const formsOf = (lengthFt: Ft, heightFt: Ft | undefined): Form[] => {
   const typical = Math.min(0.4, ((heightFt ?? 9) * END_SLOPE) / lengthFt)
   const list: [number, number, number][] = [
-    [0, 0, 0.3],
-    [0, typical, 0.1],
+    [0, 0, 0.36],
+    [0, typical, 0.05],
     [typical, 0, 0.05],
-    [typical / 2, typical / 2, 0.25],
-    [typical, typical, 0.2],
-    [Math.min(0.45, typical * 1.5), Math.min(0.45, typical * 1.5), 0.1],
+    [typical / 2, typical / 2, 0.26],
+    [typical, typical, 0.19],
+    [Math.min(0.45, typical * 1.5), Math.min(0.45, typical * 1.5), 0.09],
   ]
   return list.map(([front, back, weight]) => form(front, back, weight))
 }

@@ -54,7 +54,7 @@ const N = FIRST_WAVE + WAVES
  * Use wanders: people, cows and scales change by little steps. Standard deviation of one day's step, a share; common practice, no
  * source.
  */
-export const USE_STEP = 0.004
+const USE_STEP = 0.004
 /** When a ration is said anew, how much of the old over- or underfeeding is carried on. Common practice, no source. */
 const CARRIED = 0.7
 /** Error of one silent day beside the use in general, a share. Common practice, no source. */
@@ -72,9 +72,9 @@ const REST_SD: Share = 0.02
  * How often is common practice, no source.
  */
 const GUESSES: { wide: number; uneven: Share; weight: Share }[] = [
-  { wide: 0.75, uneven: 0.02, weight: 0.4 },
-  { wide: 0.75, uneven: 0.07, weight: 0.4 },
-  { wide: 2, uneven: 0.06, weight: 0.2 },
+  { wide: 0.75, uneven: 0.015, weight: 0.4 },
+  { wide: 0.75, uneven: 0.055, weight: 0.4 },
+  { wide: 2, uneven: 0.045, weight: 0.2 },
 ]
 
 const bound = (x: number): number => Math.min(1, Math.max(0, x))

@@ -1,9 +1,11 @@
 import type { Share } from '../../units/measure.ts'
-import { DAY_SD, type Part, USE_STEP } from './fuse.ts'
+import { DAY_SD, type Part } from './fuse.ts'
 import { normalBelow } from './gauss.ts'
 
 /** The day's own ups and downs and the last wedge that nobody feeds, days. Common practice, no source. */
 const END_DAYS = 0.6
+/** What is to come wanders more than what was: herds grow and rations turn. One day's step of the use, a share; common practice, no source. */
+const AHEAD_STEP = 0.006
 
 /**
  * Chance that the pile is gone within `d` days: that what is left, less `d` days of use, falls below nothing. Both are Gaussian and go together under each
@@ -12,7 +14,7 @@ const END_DAYS = 0.6
 const goneBy = (parts: readonly Part[], d: number): Share => {
   let t = 0
   for (const p of parts) {
-    const wander = (USE_STEP * p.use) ** 2 * d
+    const wander = (AHEAD_STEP * p.use) ** 2 * d
     const v = p.leftVar + d * d * (p.useVar + wander / 3) - 2 * d * p.covar + d * (DAY_SD * p.use) ** 2 + (END_DAYS * p.use) ** 2
     t += p.weight * normalBelow((d * p.use - p.left) / Math.sqrt(Math.max(1e-9, v)))
   }

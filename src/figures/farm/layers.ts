@@ -27,6 +27,7 @@ export interface Filling {
   dmPct: Pct
   /** Expected error of the whole weight as a share of it; errors of one box go together, those of loads even out. */
   sd: Share
+  /** Where the weights come from, the most by weight first. */
   weights: WeightFrom[]
   /** What the whole is expected to weigh truly, over what the boxes add up to. */
   light: Share
@@ -84,7 +85,7 @@ export const fillingOf = (book: Book, p: PileState, moved: readonly Moved[] = []
   for (const s of all) s.run()
   const lb = layers.reduce((t, l) => t + l.lb, 0)
   const lbDry = layers.reduce((t, l) => t + l.lbDry, 0)
-  const kinds = [...byKind.values()]
+  const kinds = [...byKind.values()].sort((a, b) => b.lb - a.lb)
   const variance = kinds.reduce((t, k) => t + (k.lb * k.w.sdShared) ** 2 + k.varLb, movedVar)
   return {
     layers,

@@ -23,8 +23,8 @@ export interface Length {
 }
 
 /** A length that was taped or stepped, and one that was only planned. Common practice, no source. */
-const MEASURED_SD: Share = 0.02
-const PLANNED_SD: Share = 0.03
+const MEASURED_SD: Share = 0.018
+const PLANNED_SD: Share = 0.027
 /** A sheet hangs over at both ends by so much, ft, give or take. Common practice: two feet and what the store had. */
 const OVERHANG: [Ft, Ft] = [9, 5]
 /** A face is not plumb and is told by eye, ft. Common practice, no source. */

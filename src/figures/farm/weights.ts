@@ -29,7 +29,7 @@ const CROP_BOX_SD: Share = 0.12
 const BUCKET_SD: Share = 0.25
 
 /** Boxes are said to hold what they hold when heaped, and seldom go out heaped. Mean of true over said; common practice, no source. */
-export const LIGHT: Record<WeightFrom, Share> = { scale: 1, tickets: 0.99, box: 0.965, 'crop box': 0.965, usual: 1 }
+export const LIGHT: Record<WeightFrom, Share> = { scale: 1, tickets: 0.99, box: 0.97, 'crop box': 0.97, usual: 1 }
 
 interface Tickets {
   lb: number
