@@ -71,11 +71,20 @@ const importsOf = (file: string): Import[] => {
   const text = withoutComments(source.get(file)!)
   const out: Import[] = []
   const add = (from: string, typeOnly: boolean): void => {
-    out.push({ file, from, typeOnly, ...(from.startsWith('.') ? { target: relative(SRC, normalize(join(SRC, dirname(file), from))) } : {}) })
+    out.push({
+      file,
+      from,
+      typeOnly,
+      ...(from.startsWith('.') ? { target: relative(SRC, normalize(join(SRC, dirname(file), from))) } : {}),
+    })
   }
   for (const m of text.matchAll(/^\s*(?:import|export)\s+(type\s+)?([^'"();]*?)\s*from\s+['"]([^'"]+)['"]/gm)) {
     const named = /^\{([\s\S]*)\}$/.exec(m[2]!.trim())?.[1]
-    const allTypes = named?.split(',').filter(n => n.trim()).every(n => n.trim().startsWith('type ')) ?? false
+    const allTypes =
+      named
+        ?.split(',')
+        .filter(n => n.trim())
+        .every(n => n.trim().startsWith('type ')) ?? false
     add(m[3]!, m[1] !== undefined || allTypes)
   }
   for (const m of text.matchAll(/^\s*import\s+['"]([^'"]+)['"]/gm)) add(m[1]!, false)
@@ -104,14 +113,23 @@ it.each(Object.keys(RULES))('%s imports only what it may', room => {
 
 it('edges never import one another', () => {
   const broken = all.filter(
-    i => i.target && roomOf(i.file) === 'edges' && roomOf(i.target) === 'edges' && edgeOf(i.file) !== edgeOf(i.target) && !EDGE_COMMON.includes(i.target.slice('edges/'.length)),
+    i =>
+      i.target &&
+      roomOf(i.file) === 'edges' &&
+      roomOf(i.target) === 'edges' &&
+      edgeOf(i.file) !== edgeOf(i.target) &&
+      !EDGE_COMMON.includes(i.target.slice('edges/'.length)),
   )
   expect(broken.map(i => `${i.file} imports ${i.target}`)).toEqual([])
 })
 
 it.each(PURE)('%s imports no more packages than it needs', room => {
   const packages = all.filter(i => !i.target && roomOf(i.file) === room)
-  expect(packages.filter(i => !PURE_PACKAGES[room]!.some(p => i.from === p || i.from.startsWith(`${p}/`))).map(i => `${i.file} imports ${i.from}`)).toEqual([])
+  expect(
+    packages
+      .filter(i => !PURE_PACKAGES[room]!.some(p => i.from === p || i.from.startsWith(`${p}/`)))
+      .map(i => `${i.file} imports ${i.from}`),
+  ).toEqual([])
 })
 
 it.each(PURE)('%s has no clock, no chance and no surroundings', room => {
@@ -125,9 +143,11 @@ it.each(PURE)('%s has no clock, no chance and no surroundings', room => {
 })
 
 it(`no file but a word table has more than ${MOST_LINES} lines`, () => {
-  const long = files.filter(f => !isWordTable(f)).flatMap(f => {
-    const n = source.get(f)!.trimEnd().split('\n').length
-    return n > MOST_LINES ? [`${f}: ${n}`] : []
-  })
+  const long = files
+    .filter(f => !isWordTable(f))
+    .flatMap(f => {
+      const n = source.get(f)!.trimEnd().split('\n').length
+      return n > MOST_LINES ? [`${f}: ${n}`] : []
+    })
   expect(long).toEqual([])
 })

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { eventsOf, pileState } from '../src/book/book.ts'
-import type { EventType } from '../src/book/events.ts'
+import type { EventOf, EventType } from '../src/book/events.ts'
 import { loadPrompts } from '../src/edges/prompts.ts'
 import { openStore, type Store } from '../src/edges/store.ts'
 import { answer, pilesFor } from '../src/figures/asked/answer.ts'
@@ -31,17 +31,29 @@ const restart = (): void => {
 }
 const message = (text: string, more: Partial<Incoming> = {}): Incoming => {
   const n = ++minute
-  return { channel: 'lines', farm: 'home', chat: 'yard', private: false, from: 'lea', id: `m${n}`, edit: '', at: new Date(BEGIN + n * 60_000).toISOString(), text, ...more }
+  return {
+    channel: 'lines',
+    farm: 'home',
+    chat: 'yard',
+    private: false,
+    from: 'lea',
+    id: `m${n}`,
+    edit: '',
+    at: new Date(BEGIN + n * 60_000).toISOString(),
+    text,
+    ...more,
+  }
 }
 const hear = (text: string, more: Partial<Incoming> = {}): Result => core.handle(message(text, more))
 const entries = () => store.entries('home')
-const told = (type: EventType) => eventsOf(core.book('home'), type).map(t => t.event)
+const told = <T extends EventType>(type: T): EventOf<T>[] => eventsOf(core.book('home'), type).map(t => t.event)
 
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'pilehand-pipeline-'))
   minute = 0
   open()
-  for (const text of ['new pile called quarry, 38 by 110', 'new pile called ridge, 30 by 80', 'put 4 loads haylage on ridge']) expect(hear(text).outcome, text).toBe('recorded')
+  for (const text of ['new pile called quarry, 38 by 110', 'new pile called ridge, 30 by 80', 'put 4 loads haylage on ridge'])
+    expect(hear(text).outcome, text).toBe('recorded')
 })
 afterEach(() => {
   store.close()
@@ -73,11 +85,11 @@ describe('the same message twice', () => {
     expect(store.take({ ...m, ...more })).toEqual({ fresh: true })
   })
 
-  it('its replies wait once in the outbox', () => {
+  it('on a channel that sends later, its reply waits once', () => {
     const m = message('put 7 loads corn on quarry', { channel: 'post' })
     core.handle(m)
     core.handle({ ...m })
-    expect(store.unsettled()).toEqual([])
+    expect(store.queued('post')).toMatchObject([{ chat: 'yard', cause: m.id }])
     expect(entries().filter(e => e.source?.channel === 'post' && e.body.kind === 'event')).toHaveLength(1)
   })
 
@@ -102,7 +114,10 @@ describe('corrections', () => {
   it('by a second edit withdraws what the first one recorded', () => {
     hear('put 7 loads corn on quarry', { id: 'a' })
     hear('put 8 loads corn on quarry', { id: 'a', edit: '1', edits: 'a' })
-    expect(hear('put 9 loads corn on quarry', { id: 'a', edit: '2', edits: 'a' })).toMatchObject({ recorded: [{ count: 9 }], withdrawn: [{ count: 8 }] })
+    expect(hear('put 9 loads corn on quarry', { id: 'a', edit: '2', edits: 'a' })).toMatchObject({
+      recorded: [{ count: 9 }],
+      withdrawn: [{ count: 8 }],
+    })
     expect(told('load').map(e => e.count)).toEqual([4, 9])
   })
 
@@ -115,7 +130,10 @@ describe('corrections', () => {
   it('by a reply change the message replied to, not the last one', () => {
     hear('put 7 loads corn on quarry', { id: 'a' })
     hear('put 3 loads haylage on ridge', { id: 'b' })
-    expect(hear('make that 6', { replyTo: 'a' })).toMatchObject({ recorded: [{ pile: 'quarry', count: 6 }], withdrawn: [{ pile: 'quarry', count: 7 }] })
+    expect(hear('make that 6', { replyTo: 'a' })).toMatchObject({
+      recorded: [{ pile: 'quarry', count: 6 }],
+      withdrawn: [{ pile: 'quarry', count: 7 }],
+    })
     expect(told('load').map(e => e.count)).toEqual([4, 3, 6])
   })
 
@@ -131,12 +149,18 @@ describe('corrections', () => {
 describe('who may do what', () => {
   it('the first to speak owns the farm, later ones are crew', () => {
     hear('put 2 loads corn on quarry', { from: 'teo' })
-    expect([...core.book('home').members.values()].map(m => [m.person, m.role])).toEqual([['lea', 'owner'], ['teo', 'crew']])
+    expect([...core.book('home').members.values()].map(m => [m.person, m.role])).toEqual([
+      ['lea', 'owner'],
+      ['teo', 'crew'],
+    ])
   })
 
   it('a viewer may ask and not record', () => {
     expect(hear('put 2 loads corn on quarry', { from: 'ana', role: 'viewer' })).toMatchObject({ outcome: 'refused', recorded: [] })
-    expect(hear("how's ridge", { from: 'ana', role: 'viewer' })).toMatchObject({ outcome: 'answered', asks: [{ about: 'status', pile: 'ridge' }] })
+    expect(hear("how's ridge", { from: 'ana', role: 'viewer' })).toMatchObject({
+      outcome: 'answered',
+      asks: [{ about: 'status', pile: 'ridge' }],
+    })
   })
 
   it('a stranger is refused, and is nobody in the book', () => {
@@ -188,7 +212,15 @@ describe('what breaks off', () => {
 
   it('while it is written leaves the book as it was', () => {
     let broken = true
-    const log: EventLog = { ...store, settle: (m, list, result) => (broken ? (() => { throw new Error('the disk is gone') })() : store.settle(m, list, result)) }
+    const log: EventLog = {
+      ...store,
+      settle: (m, list, result) =>
+        broken
+          ? (() => {
+              throw new Error('the disk is gone')
+            })()
+          : store.settle(m, list, result),
+    }
     const shaky = coreOn(log)
     const m = message('put 7 loads corn on quarry')
     expect(() => shaky.handle(m)).toThrow('the disk is gone')
@@ -204,7 +236,10 @@ describe('what breaks off', () => {
     expect(asked.replies[0]!.choices?.length).toBeGreaterThan(0)
     restart()
     const got = hear('corn', { at: '2026-09-15T13:00:00.000Z' })
-    expect(got).toMatchObject({ outcome: 'recorded', recorded: [{ type: 'load', pile: 'quarry', crop: 'corn silage', count: 7, on: '2026-09-14' }] })
+    expect(got).toMatchObject({
+      outcome: 'recorded',
+      recorded: [{ type: 'load', pile: 'quarry', crop: 'corn silage', count: 7, on: '2026-09-14' }],
+    })
     expect(core.book('home').questions.size).toBe(0)
   })
 

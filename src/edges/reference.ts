@@ -56,7 +56,8 @@ const boundsOf = (s: Slot): string[] => [
 const kindOf = (s: Slot): string => {
   if (s.enum) return s.enum.map(v => `\`${v}\``).join(', ')
   if (s.type === 'array') return `list of ${kindOf(s.items ?? {})}${s.maxItems ? `, at most ${s.maxItems}` : ''}`
-  if (s.type === 'string') return s.pattern === '^\\d{2}:\\d{2}$' ? 'time HH:MM' : `text${s.maxLength ? ` up to ${s.maxLength} characters` : ''}`
+  if (s.type === 'string')
+    return s.pattern === '^\\d{2}:\\d{2}$' ? 'time HH:MM' : `text${s.maxLength ? ` up to ${s.maxLength} characters` : ''}`
   return [s.type === 'integer' ? 'whole number' : 'number', ...boundsOf(s)].join(', ')
 }
 
@@ -84,7 +85,9 @@ const COMMON = ['on', 'by', 'said']
 const eventText = (type: (typeof EVENT_TYPES)[number]): string => {
   const shape = shapeOf(EVENTS[type])
   const own = Object.keys(shape.properties).filter(n => n !== 'type' && !COMMON.includes(n))
-  const demands = demandsOf(EVENTS[type]).map(d => d.replace(/^one of (.*) is needed$/, (_, list: string) => `At least one of ${list.replace(/\w+/g, '`$&`')} is needed.`))
+  const demands = demandsOf(EVENTS[type]).map(d =>
+    d.replace(/^one of (.*) is needed$/, (_, list: string) => `At least one of ${list.replace(/\w+/g, '`$&`')} is needed.`),
+  )
   return [`### ${type}`, `Version ${EVENT_VERSION}.`, table(HEAD, slotRows(shape, own)), ...demands].join('\n\n')
 }
 
@@ -100,28 +103,98 @@ const ASK_PAGES: Record<About, AskPage> = {
   left: { takes: ['pile'], gives: ['pile', 'days', 'daysLow', 'daysHigh', 'runsOut', 'lbDry', 'lbAsFed', 'lbDayAsFed', 'lbLow', 'lbHigh'] },
   reach: {
     takes: ['pile', 'until', 'crop', 'head', 'group', 'lbPerDay', 'lbPerHead', 'delayDays', 'addLb'],
-    gives: ['until', 'days', 'spareLbDry', 'ranOutOn', 'runsOut', 'spareDays', 'spareLow', 'spareHigh', 'lbDayAsFed', 'lbDry', 'crop', 'cut', 'piles', 'gap', 'whatIf'],
+    gives: [
+      'until',
+      'days',
+      'spareLbDry',
+      'ranOutOn',
+      'runsOut',
+      'spareDays',
+      'spareLow',
+      'spareHigh',
+      'lbDayAsFed',
+      'lbDry',
+      'crop',
+      'cut',
+      'piles',
+      'gap',
+      'whatIf',
+    ],
   },
   status: {
     takes: ['pile'],
-    gives: ['pile', 'stage', 'crops', 'openDamage', 'sealedOn', 'faceFt', 'faceOn', 'faceTodayFt', 'days', 'daysLow', 'daysHigh', 'lbAsFed'],
+    gives: [
+      'pile',
+      'stage',
+      'crops',
+      'openDamage',
+      'sealedOn',
+      'faceFt',
+      'faceOn',
+      'faceTodayFt',
+      'days',
+      'daysLow',
+      'daysHigh',
+      'lbAsFed',
+    ],
   },
   loads: { takes: ['pile', 'crop', 'from', 'to', 'by'], gives: ['pile', 'crop', 'from', 'to', 'count', 'lbAsFed', 'buckets'] },
   density: {
     takes: ['pile'],
-    gives: ['pile', 'dryLbFt3', 'bulkLbFt3', 'porosity', 'basis', 'dmPct', 'enough', 'targetDryLbFt3', 'lossPct', 'packingDryLbFt3', 'mend'],
+    gives: [
+      'pile',
+      'dryLbFt3',
+      'bulkLbFt3',
+      'porosity',
+      'basis',
+      'dmPct',
+      'enough',
+      'targetDryLbFt3',
+      'lossPct',
+      'packingDryLbFt3',
+      'mend',
+    ],
   },
-  face: { takes: ['pile'], gives: ['pile', 'inPerDay', 'minInPerDay', 'enough', 'goalInPerDay', 'season', 'from', 'days', 'faceFt', 'mend'] },
+  face: {
+    takes: ['pile'],
+    gives: ['pile', 'inPerDay', 'minInPerDay', 'enough', 'goalInPerDay', 'season', 'from', 'days', 'faceFt', 'mend'],
+  },
   cover: {
     takes: ['pile'],
     gives: [
-      'pile', 'widthFt', 'lengthFt', 'tires', 'bags', 'edgeFt', 'gravelTons', 'fromStock', 'sheets', 'waste', 'needWidthFt', 'needLengthFt', 'areaFt2', 'tiresShort',
+      'pile',
+      'widthFt',
+      'lengthFt',
+      'tires',
+      'bags',
+      'edgeFt',
+      'gravelTons',
+      'fromStock',
+      'sheets',
+      'waste',
+      'needWidthFt',
+      'needLengthFt',
+      'areaFt2',
+      'tiresShort',
     ],
   },
   plan: {
     takes: ['lb', 'crop', 'days', 'head', 'group', 'lbPerHead', 'lbPerDay'],
     gives: [
-      'widthFt', 'heightFt', 'lengthFt', 'lbDry', 'inPerDay', 'crop', 'topWidthFt', 'sideDeg', 'ratePlanned', 'lbAsFed', 'lbDayAsFed', 'days', 'advice', 'cover',
+      'widthFt',
+      'heightFt',
+      'lengthFt',
+      'lbDry',
+      'inPerDay',
+      'crop',
+      'topWidthFt',
+      'sideDeg',
+      'ratePlanned',
+      'lbAsFed',
+      'lbDayAsFed',
+      'days',
+      'advice',
+      'cover',
     ],
   },
   ready: { takes: ['pile'], gives: ['pile', 'sealedOn', 'readyOn', 'ready', 'betterOn', 'daysToGo', 'openedOn', 'gasClearOn'] },
@@ -147,13 +220,16 @@ export const referenceText = (): string => {
     '# Reference',
     'Written by `npm run reference` from the schemas in `src/book`; do not edit it by hand.',
     '## Events',
-    'An event is what the book keeps of a message. It has a `type`, the slots of its type and these. Slots that are not listed are refused. Units are in the slots\' names: pounds (`lb`), feet (`Ft`), inches (`In`), percent from 0 to 100 (`Pct`).',
+    "An event is what the book keeps of a message. It has a `type`, the slots of its type and these. Slots that are not listed are refused. Units are in the slots' names: pounds (`lb`), feet (`Ft`), inches (`In`), percent from 0 to 100 (`Pct`).",
     table(HEAD, slotRows(any, COMMON)),
     `\`crop\` is one of ${code([...LISTED_CROPS])}, or another feed's name as it was said.`,
     ...EVENT_TYPES.map(eventText),
     '## Asks',
     'A question and its answer share `about`. Every answer may also carry `how`, the steps by which it was worked out, and `notes`, what to beware of: both lists of codes with data. Figures that the book does not give are left out; where nothing can be answered a refusal says what is missing.',
-    table(['about', 'the question may name', 'the answer carries'], ASKS.map(a => [`\`${a}\``, code(ASK_PAGES[a].takes), code(ASK_PAGES[a].gives)])),
+    table(
+      ['about', 'the question may name', 'the answer carries'],
+      ASKS.map(a => [`\`${a}\``, code(ASK_PAGES[a].takes), code(ASK_PAGES[a].gives)]),
+    ),
   ].join('\n\n')}\n`
 }
 

@@ -62,6 +62,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ['supplies', x => (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) && (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how')) && !x.s('v:cover') && !x.s('v:break')],
   ['ready', x => (x.s('qt:ready') || x.s('v:open') || x.s('b:open')) && (x.s('q:yesno') || x.s('q:when') || x.s('q:how') || /\b(yet|ready|ya|lista|listo)\b/.test(x.text) || x.s('m:plan')) && !x.s('q:howmany') && !x.s('q:howlong')],
   ['left', x => x.s('q:howlong') || ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat'))],
+  ['loads', x => x.s('unit:load') && x.s('date') && !x.c('mat')],
   ['loads', x => (x.s('q:howmany') || x.s('total')) && (x.s('unit:load') || x.c('crop') || x.s('unit:ton') || x.s('unit:lb') || x.c('pile') || x.s('v:put') || x.s('v:feed'))],
   ['status', x => (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) && (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b/.test(x.text)) && !x.c('person')],
 ]
@@ -77,6 +78,7 @@ export const readAsk = (items: Item[]): AskSaid | undefined => {
       if (c > 0) cats.add(s.slice(0, c))
       else cats.add(s)
     }
+    if (i.date) senses.add('date')
     if (i.unit) senses.add(`unit:${i.unit}`)
     if (i.sides) senses.add('sides')
   }

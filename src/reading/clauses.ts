@@ -24,7 +24,7 @@ export const FRAMES: Rule[] = [
   { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
   { name: 'shift', frame: shift, needs: ['v:push', 'b:push'] },
   { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
-  { name: 'harvest', frame: harvest, needs: ['harv:expect'] },
+  { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre'] },
   { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'] },
   { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'] },
   { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
@@ -38,7 +38,7 @@ export const FRAMES: Rule[] = [
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
   { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use'] },
-  { name: 'weather', frame: weather, needs: ['cat:sky'] },
+  { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
 ]
 
 const gate = (items: Item[]): Set<string> => {
@@ -65,12 +65,13 @@ const cuts = (items: Item[]): Map<number, number> => {
     const prev = items[k - 1]!
     // "3rd cut" stays whole, and with the crop before it
     if (has(i, 'cutword') && hasCat(prev, 'say')) continue
-    if (has(prev, 'comma')) at.set(k, 0.2)
+    if (has(i, 'so') || has(i, 'but')) at.set(k, 0.1)
+    else if (has(prev, 'comma')) at.set(k, 0.2)
     else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
     else if (i.senses.some(s => START.some(p => s.startsWith(p))) || i.date || (i.num !== undefined && i.unit !== undefined) || hasCat(i, 'animal') || hasCat(i, 'what') || hasCat(i, 'pile') || has(i, 'thing:face') || i.sides || hasCat(i, 'mat') || (hasCat(i, 'crop') && items[k - 1]?.num === undefined)) {
       // moods and articles go with what follows them
       let b = k
-      while (b > 1 && (items[b - 1]!.senses.every(s => s === 'filler' || s.startsWith('m:') || s === 'approx') && items[b - 1]!.senses.length > 0 && items[b - 1]!.num === undefined)) b--
+      while (b > 1 && (items[b - 1]!.senses.every(s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno') && items[b - 1]!.senses.length > 0 && items[b - 1]!.num === undefined)) b--
       if (!at.has(b)) at.set(b, 0.9)
       if (b !== k && !at.has(k)) at.set(k, 1.4)
     }
@@ -141,11 +142,19 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
   // a very long sentence keeps only its cheapest cuts
   if (marks.length > MAX_CUTS) marks = marks.filter(m => where.get(m)! < 0.9).slice(0, MAX_CUTS * 2)
   const points = [0, ...marks, items.length]
+  const walls = items.flatMap((x, k) => {
+    if (!x.date?.ahead) return []
+    const c = items.findLastIndex((y, j) => j < k && (has(y, 'and') || has(y, 'comma')))
+    const told = c > 0 && items.slice(0, c).some(y => hasCat(y, 'v'))
+    return told && where.has(c + 1) ? [c + 1] : []
+  })
   const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
   for (let j = 1; j < points.length; j++) {
     let top: (typeof f)[number] = { score: Number.NEGATIVE_INFINITY, prev: 0 }
     for (let i = Math.max(0, j - MAX_SPAN); i < j; i++) {
       const a = f[i]!
+      // what is told and what is planned for a day to come are two clauses
+      if (walls.some(w => w > points[i]! && w < points[j]!)) continue
       const cut = i === 0 ? 0 : where.get(points[i]!)!
       const b = best(items, points[i]!, points[j]!, a.frame)
       const score = a.score + b.score - cut

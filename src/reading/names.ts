@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein'
+import { isShort } from './slips.ts'
 import type { Token } from './token.ts'
 import { foldWord } from './tokens.ts'
 
@@ -72,7 +73,7 @@ const swapped = (a: string, b: string): boolean => {
 
 /** True where `typed` is one slip of a thumb away from `name`: a letter wrong, missing, doubled, or two swapped. */
 export const isSlip = (typed: string, name: string): boolean =>
-  typed !== name && name.length >= 4 && typed.length >= 3 && Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))
+  typed !== name && name.length >= 4 && typed.length >= 3 && ((Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))) || isShort(typed, name))
 
 /** The name that starts at token `i`, written right. */
 export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {

@@ -91,6 +91,9 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
       const joins = (w() === 'and' && group >= 100 && group % 100 === 0 && (small(next) !== undefined || tens(next) !== undefined)) || (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
       if (!joins) break
       k++
+    } else if (total > 0 && group === undefined && Object.hasOwn(EN_HOMOPHONES, w()) && tokens[k + 1]?.norm === 'hundred') {
+      group = EN_HOMOPHONES[w()]!
+      k++
     } else if (w() === 'and' && group === undefined && total > 0 && (small(tokens[k + 1]?.norm ?? '') !== undefined || tens(tokens[k + 1]?.norm ?? '') !== undefined)) k++
     else if (digits() !== undefined && total > 0 && group === undefined && digits()! < 1000 && Number.isInteger(digits()!)) {
       group = digits()!
@@ -114,7 +117,16 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
 
 const ORDINAL = /^(\d{1,2})(st|nd|rd|th|ra|da|do|er|ro|ta|to|va|vo|°|º|ª)$/
 
+const PARTS: Record<string, number> = { quarters: 4, thirds: 3, eighths: 8, tenths: 10, cuartos: 4, tercios: 3, decimos: 10, decimas: 10 }
+
+/** Numbers, with "three quarters" and "6 tenths" as the fractions they are. */
 const one = (tokens: Token[], i: number): NumberItem | undefined => {
+  const n = whole(tokens, i)
+  const part = n && !n.ordinal && !n.feet && !n.inches && Object.hasOwn(PARTS, tokens[n.to]?.norm ?? '') ? PARTS[tokens[n.to]!.norm]! : undefined
+  return n && part ? { from: n.from, to: n.to + 1, value: n.value / part } : n
+}
+
+const whole = (tokens: Token[], i: number): NumberItem | undefined => {
   const t = tokens[i]!
   const n = t.norm
   if (t.kind === 'number') {
@@ -186,6 +198,8 @@ const one = (tokens: Token[], i: number): NumberItem | undefined => {
     return { from: i, to: q.to, value: q.value, weak: (q.to === i + 1 && (n === 'one' || n === 'once' || n === 'uno')) || undefined }
   }
   if (Object.hasOwn(EN_HOMOPHONES, n)) {
+    const h = tail(tokens, i + 1)
+    if (h && (w(1 + h.length) === 'feet' || w(1 + h.length) === 'foot' || w(1 + h.length) === 'ft' || /^(loads|buckets|inches|tons|batches)$/.test(w(1 + h.length)))) return { from: i, to: i + 1 + h.length, value: EN_HOMOPHONES[n]! + h.adds }
     // "ate thousand five hundred", "to hundred"
     if (scaleOf(w(1)) !== undefined) {
       const name = Object.keys(EN_UNITS).find(k => EN_UNITS[k] === EN_HOMOPHONES[n])!

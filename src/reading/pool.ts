@@ -1,6 +1,6 @@
 import { has, hasCat, type Item, type Unit, valueOf } from './item.ts'
 
-const FREE = new Set(['filler', 'comma', 'and', 'stop', 'mark', 'on', 'off', 'with', 'back', 'approx', 'also', 'more', 'ask?', 'cutword', 'pileword', 'total', 'each'])
+const FREE = new Set(['filler', 'comma', 'and', 'stop', 'mark', 'on', 'off', 'with', 'back', 'approx', 'also', 'more', 'ask?', 'cutword', 'pileword', 'total', 'each', 'so', 'but'])
 
 /** What it costs to leave an item unexplained. Numbers cost most: a number nobody claimed is a reading gone wrong. */
 export const weightOf = (i: Item): number => {

@@ -55,6 +55,8 @@ const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undef
     const i = items[k]!
     if (has(i, 'find:good')) continue
     const inside = k >= seg.from
+    if (has(i, 'but')) mood = 'fact'
+    if (has(i, 'so') && inside && seg.act?.frame !== 'open') return 'plan'
     if (has(i, 'm:hope')) return 'hope'
     // "si, di 11 mil": yes, not if
     const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
@@ -211,7 +213,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
     carried = undefined
     let from = 0
-    for (const seg of clauses(run, n === 0 && has(run[0], 'and') ? ctx.last : undefined)) {
+    const goesOn = n === 0 && (has(run[0], 'and') || run.some(i => has(i, 'more')))
+    for (const seg of clauses(run, goesOn ? ctx.last : undefined)) {
       if (!seg.act) {
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
         // a mood said in a clause of its own reaches the next: "hope | it hails"

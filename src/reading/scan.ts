@@ -50,6 +50,11 @@ const isUnit = (tokens: Token[], i: number): Phrase | undefined => {
   return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape') ? p : undefined
 }
 
+const isMore = (tokens: Token[], i: number): boolean => {
+  const p = phraseAt(tokens, i)
+  return p !== undefined && p.words.length === 1 && p.en.includes('more')
+}
+
 const make = (tokens: Token[], from: number, to: number, senses: string[], more: Partial<Item> = {}): Item => ({
   from, to, senses, text: tokens.slice(from, to).map(t => t.text).join(' '), tokens: tokens.slice(from, to), ...more,
 })
@@ -101,7 +106,7 @@ const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   let at = n.to
   // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
   const skip = new Set(['of', 'more', 'mas', 'de', 'd', 'big', 'full', 'good', 'nice', 'heavy', 'small', 'little', 'other', 'buenos', 'more', 'extra', 'additional', 'heaping', 'short', 'square', 'solid'])
-  while (tokens[at] && skip.has(tokens[at]!.norm) && at - n.to < 2 && !isUnit(tokens, at)) at++
+  while (tokens[at] && (skip.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) && at - n.to < 2 && !isUnit(tokens, at)) at++
   const p = isUnit(tokens, at)
   if (p) {
     const senses = sensesOf(p, lang)
@@ -121,6 +126,8 @@ const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
         const hasDim = j === to && dim && [...dim.en, ...dim.es].some(s => s.startsWith('dim:')) && !(dim.en.includes('unit:in'))
         if (isInch || ends || hasDim) return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, ['num'], { num: n.value + inch.value / 12, unit: 'ft' })
       }
+      const h = unitTail(tokens, to)
+      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
       return make(tokens, n.from, to, ['num'], { num: n.value, unit })
     }
     if (unit) {
@@ -147,12 +154,13 @@ const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'sl
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
 export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], taken: (i: number) => boolean) => DateItem[], fallback: Lang): Scan => {
   const spanish = typed.some((t, i) => t.kind === 'word' && (LEXICON.byFirst.get(t.norm)?.some(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0) ?? false) && i >= 0)
-  const tokens = spanish || fallback === 'es' ? respell(LEXICON, typed, w => names.byFirst.has(w)) : typed
+  const tokens = respell(LEXICON, typed, w => names.byFirst.has(w) || COMMON.has(w), spanish || fallback === 'es')
   const lang = languageOf(tokens, fallback, w => names.byFirst.has(w))
   const n = tokens.length
   const hits: (NameHit | undefined)[] = new Array(n)
   const nums: (Item | undefined)[] = new Array(n)
   const taken = new Uint8Array(n)
+  const toWord = new Set<number>()
   const claim = (from: number, to: number) => taken.fill(1, from, to)
   for (let i = 0; i < n; ) {
     const hit = nameAt(names, tokens, i)
@@ -174,6 +182,12 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
   }
   for (let i = 0; i < n; i++) {
     if (taken[i]) continue
+    // "golf ball", "todo al cien": phrases whose words only look like numbers
+    const longer = tokens[i]!.kind === 'word' ? phraseAt(tokens, i) : undefined
+    if (longer && longer.words.length > 1 && [...longer.en, ...longer.es].some(s => s.startsWith('stone:') || s.startsWith('pick:') || s.startsWith('find:') || s === 'vague')) {
+      i += longer.words.length - 1
+      continue
+    }
     const sides = sidesAt(tokens, i)
     if (sides) {
       nums[i] = make(tokens, i, sides.to, ['sides'], { sides: sides.sides })
@@ -183,9 +197,9 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     }
     const q = numberAt(tokens, i)
     if (!q || q.ordinal) continue
-    const longer = tokens[i]!.kind === 'word' ? phraseAt(tokens, i) : undefined
-    if (longer && longer.words.length > 1 && longer.words.length >= q.to - i && [...longer.en, ...longer.es].some(s => s.startsWith('stone:') || s.startsWith('pick:') || s === 'vague')) {
-      i += longer.words.length - 1
+    // "rdy 2 open", "opnd 2 feed": a word in a digit's clothes
+    if ((tokens[i]!.text === '2' || tokens[i]!.text === '4') && /^(feed|open|add|put|top|patch|cover|check|use|dar|echar)$/.test(tokens[i + 1]?.norm ?? '')) {
+      toWord.add(i)
       continue
     }
     const item = quantityAt(tokens, q, lang)
@@ -248,6 +262,13 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
       i++
       continue
     }
+    if (toWord.has(i)) {
+      const why = phraseAt([{ ...t, norm: t.text === '2' ? 'to' : 'for', kind: 'word' }, ...tokens.slice(i + 1)], 0)
+      const words = why ? why.words.length : 1
+      items.push(make(tokens, i, i + words, why ? sensesOf(why, lang) : ['filler']))
+      i += words
+      continue
+    }
     if (t.kind === 'number') {
       const ord = /^(\d{1,2})\D/.exec(t.norm)
       if (ord && /^\d{1,2}[a-zº°ª]/.test(t.norm)) items.push(make(tokens, i, i + 1, [`say:ordinal:${ord[1]}`], { num: Number(ord[1]), ordinal: true }))
@@ -283,7 +304,10 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
       continue
     }
     const mended = COMMON.has(t.norm) ? undefined : mendWord(LEXICON, t.norm)
-    const q = mended ? phraseAt(tokens, i, mended) : undefined
+    const related = prev !== undefined && (prev.senses.includes('on') || prev.senses.includes('off') || (prev.senses.length === 1 && prev.senses[0] === 'filler' && items.at(-2)?.senses.includes('on')))
+    const r = mended ? phraseAt(tokens, i, mended) : undefined
+    // "on hollow" is a pile nobody knows, not a slip for a hole
+    const q = r && related && ![...r.en, ...r.es].some(s => /^(mat|crop|unit|where|thing|item|pileword|sky)/.test(s)) ? undefined : r
     if (q) {
       items.push(make(tokens, i, i + q.words.length, sensesOf(q, lang), { slip: true }))
       i += q.words.length

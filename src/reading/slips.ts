@@ -4,35 +4,59 @@ import type { Lexicon } from './lexicon.ts'
 /** The consonants of a word, doubled ones once: "pushd", "ripd", "chkd" keep them all. */
 const skeleton = (w: string): string => w[0] + w.slice(1).replace(/[aeiou]/g, '').replace(/(.)\1+/g, '$1')
 
+/** True where the typed letters stand in the word in their order. */
+const inside = (typed: string, word: string): boolean => {
+  let k = 0
+  for (const c of word) if (c === typed[k]) k++
+  return k === typed.length
+}
+
+/** True where `typed` is `word` with vowels or doubled letters left out: "qury", "lwr", "opnd". */
+export const isShort = (typed: string, word: string): boolean =>
+  typed.length >= 3 && typed.length < word.length && skeleton(typed) === skeleton(word) && skeleton(word).length >= 3 && inside(typed, word)
+
 const sensesOf = (lexicon: Lexicon, w: string): string[] => lexicon.byFirst.get(w)?.filter(p => p.words.length === 1).flatMap(p => [...p.en, ...p.es]) ?? []
 const meansSame = (lexicon: Lexicon, a: string, b: string): boolean => {
   const x = sensesOf(lexicon, a)
   return sensesOf(lexicon, b).some(s => s !== 'filler' && x.includes(s))
 }
 
-const caches = new WeakMap<Lexicon, { memo: Map<string, string | null>; skeletons: Map<string, string | null> }>()
+interface Index {
+  memo: Map<string, string | null>
+  /** English words by skeleton: vowels are dropped in English thumb typing; Spanish is spelled by ear instead. */
+  skeletons: Map<string, string[]>
+}
+
+const caches = new WeakMap<Lexicon, Index>()
+
+const indexOf = (lexicon: Lexicon): Index => {
+  const known = caches.get(lexicon)
+  if (known) return known
+  const skeletons = new Map<string, string[]>()
+  const seen = new Set<string>()
+  for (const list of lexicon.byFirst.values()) {
+    for (const p of list) {
+      if (!p.en.length) continue
+      for (const w of p.words) {
+        if (w.length < 4 || seen.has(w)) continue
+        seen.add(w)
+        const k = skeleton(w)
+        if (k.length >= 3) skeletons.set(k, [...(skeletons.get(k) ?? []), w])
+      }
+    }
+  }
+  const made: Index = { memo: new Map(), skeletons }
+  caches.set(lexicon, made)
+  return made
+}
 
 /**
  * The trade word that an unknown word is a slip of, or undefined. One letter off for words of five letters and more; or the
- * same word with vowels left out. Two candidates: none.
+ * same word with vowels left out. Two candidates of two meanings: none.
  */
 export const mendWord = (lexicon: Lexicon, word: string): string | undefined => {
-  if (word.length < 4 || word.length > 16) return undefined
-  let c = caches.get(lexicon)
-  if (!c) {
-    const skeletons = new Map<string, string | null>()
-    for (const s of lexicon.singles) {
-      // vowels are dropped in English thumb typing; Spanish is spelled by ear instead
-      if (!lexicon.byFirst.get(s)?.some(p => p.words.length === 1 && p.en.length > 0)) continue
-      const k = skeleton(s)
-      if (k.length < 3) continue
-      const other = skeletons.get(k)
-      // two words of one meaning are no doubt; two meanings are
-      skeletons.set(k, other === undefined ? s : other !== null && meansSame(lexicon, other, s) ? other : null)
-    }
-    c = { memo: new Map(), skeletons }
-    caches.set(lexicon, c)
-  }
+  if (word.length < 3 || word.length > 16) return undefined
+  const c = indexOf(lexicon)
   const known = c.memo.get(word)
   if (known !== undefined) return known ?? undefined
   let best: string | null = null
@@ -45,7 +69,14 @@ export const mendWord = (lexicon: Lexicon, word: string): string | undefined => 
       }
     }
   }
-  if (!best && !/[aeiou]{2}/.test(word)) best = c.skeletons.get(skeleton(word)) ?? null
+  if (!best) {
+    const all = (c.skeletons.get(skeleton(word)) ?? []).filter(w => isShort(word, w)).sort((a, b) => a.length - b.length)
+    // words with a meaning of their own before words that only stand in phrases
+    const own = all.filter(w => sensesOf(lexicon, w).length > 0)
+    const fits = own.length ? own : all
+    const first = fits[0]
+    if (first && (!own.length || fits.every(f => f === first || meansSame(lexicon, f, first)))) best = first
+  }
   if (c.memo.size > 20_000) c.memo.clear()
   c.memo.set(word, best)
   return best ?? undefined

@@ -1,6 +1,7 @@
 import { EN_COUNTS, EN_SCALES, EN_TENS, EN_UNITS } from './en/numbers.ts'
 import { ES_COUNTS, ES_HUNDREDS, ES_TENS, ES_UNITS } from './es/numbers.ts'
 import type { Lexicon } from './lexicon.ts'
+import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
 
 /**
@@ -50,12 +51,12 @@ const soundsOf = (lexicon: Lexicon): Sounds => {
   return out
 }
 
-/** Tokens with Spanish words spelled by ear put right; only words that nobody knows are touched. */
-export const respell = (lexicon: Lexicon, tokens: Token[], isName: (word: string) => boolean): Token[] => {
+/** Tokens with Spanish words spelled by ear, or short English ones without their vowels, put right; only words that nobody knows. */
+export const respell = (lexicon: Lexicon, tokens: Token[], isName: (word: string) => boolean, spanish: boolean): Token[] => {
   const { words, bySound } = soundsOf(lexicon)
   return tokens.map(t => {
     if (t.kind !== 'word' || words.has(t.norm) || isName(t.norm)) return t
-    const right = bySound.get(soundOf(t.norm))
+    const right = spanish ? bySound.get(soundOf(t.norm)) : t.norm.length === 3 ? mendWord(lexicon, t.norm) : undefined
     return right && right !== t.norm ? { ...t, norm: right } : t
   })
 }

@@ -97,6 +97,7 @@ const values = (items: Item[]): Record<string, unknown> => {
       slots.sides = i.sides
       continue
     }
+    if (i.num === undefined && (has(i, 'unit:bucket') || has(i, 'unit:batch') || has(i, 'unit:load')) && !hasCat(i, 'box')) slots.unit ??= valueOf(i, 'unit')
     if (i.num === undefined || i.ordinal) continue
     let d = k + 1
     while (items[d] && isThin(items[d]!) && !hasCat(items[d], 'dim')) d++
@@ -128,7 +129,10 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   const undo = content.findIndex(i => has(i, 'fix:undo'))
   const dates = items.find(i => i.date)?.date
   if (undo >= 0 && undo <= 1) {
-    const rest = content.slice(undo + 1).filter(i => !hasCat(i, 'fix') && !has(i, 'ans:drop') && !has(i, 'comma'))
+    // the reason after a comma is only a reason: "cancel that one, read the tape wrong"
+    const pause = items.findIndex((i, k) => has(i, 'comma') && k > items.indexOf(content[undo]!))
+    const told = pause < 0 ? content.slice(undo + 1) : items.slice(items.indexOf(content[undo]!) + 1, pause).filter(i => !isThin(i))
+    const rest = told.filter(i => !hasCat(i, 'fix') && !has(i, 'ans:drop') && !has(i, 'comma'))
     const slots = values(rest)
     const known = rest.every(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'unit') || hasCat(i, 'v') || hasCat(i, 'b') || hasCat(i, 'sky') || hasCat(i, 'what') || hasCat(i, 'thing') || has(i, 'and') || hasCat(i, 'pick') || hasCat(i, 'm') || i.senses.some(s => s === 'filler') || hasCat(i, 'mat'))
     if (known) {

@@ -11,6 +11,7 @@ const PATTERN = new RegExp(
     String.raw`(?<iso>\d{4}-\d{2}-\d{2})`,
     String.raw`(?<clock>\d{1,2}:\d{2}(?:\s?[ap]\.?m\b\.?|[ap]\b)?|\d{1,2}(?:\s?[ap]\.?m\b\.?|[ap]\b))`,
     String.raw`(?<ordinal>\d{1,2}(?:st|nd|rd|th|ra|da|do|er|ro|ta|to|va|vo|°|º|ª)\b)`,
+    String.raw`(?<texted>2(?:day|nite|night|morrow|moro|mrw)\b)`,
     String.raw`(?<thousands>\d{1,3}(?:\.\d{1,3})?k\b)`,
     String.raw`(?<feet>\d{1,4}(?:\.\d+)?\s?['’′](?:\s?\d{1,2}(?:\.\d+)?(?:\s?(?:["”″]|'')|(?![\d'’])))?)`,
     String.raw`(?<inches>\d{1,3}(?:\.\d+)?\s?(?:["”″]|''))`,
@@ -40,6 +41,7 @@ export const tokenise = (text: string): Token[] => {
     else if (g.glyph !== undefined) out.push({ ...base, norm: raw, kind: 'number', value: GLYPHS[raw]! })
     else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) out.push({ ...base, norm: raw.toLowerCase(), kind: 'number' })
     else if (g.link ?? g.phone) out.push({ ...base, norm: g.link ? '<link>' : '<phone>', kind: 'mark' })
+    else if (g.texted !== undefined) out.push({ ...base, norm: /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today', kind: 'word' })
     else if (g.word !== undefined) out.push({ ...base, kind: 'word' })
     else out.push({ ...base, norm: raw === '\n' ? '.' : raw, kind: 'mark' })
   }

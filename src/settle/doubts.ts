@@ -29,7 +29,7 @@ const slipsOf = (value: number, low: number, high: number): number[] => {
   }
   for (const f of [0.1, 0.01, 10, 100, 1000]) {
     const v = Math.round(value * f * 100) / 100
-    if (v >= low && v <= high) out.add(v)
+    if (v >= low && v <= high && (v >= 1 || value < 1)) out.add(v)
   }
   return [...out].sort((a, b) => Math.abs(Math.log(a / value)) - Math.abs(Math.log(b / value))).slice(0, 2)
 }
@@ -41,7 +41,7 @@ type Range = [slot: string, unit: string, low: number, high: number]
  * highest ever measured in the United States (from memory), so the limits below ask well before that.
  */
 const RANGES: Record<string, Range[]> = {
-  load: [['count', 'load', 0.01, 80], ['lb', 'lb', 500, 2_500_000], ['dmPct', 'pct', 15, 88]],
+  load: [['count', 'load', 0.01, 60], ['lb', 'lb', 500, 2_500_000], ['dmPct', 'pct', 15, 88]],
   feed: [['lb', 'lb', 100, 150_000], ['count', 'load', 0.1, 40], ['ft', 'ft', 0.05, 20]],
   spoil: [['lb', 'lb', 5, 100_000], ['count', 'load', 0.1, 60], ['ft', 'ft', 0.05, 40]],
   shift: [['ft', 'ft', 0.5, 200], ['lb', 'lb', 100, 2_000_000], ['count', 'load', 0.1, 200]],

@@ -41,11 +41,24 @@ const reading = (): void => {
   const folder = new URL('../corpora', import.meta.url).pathname
   const texts = readdirSync(folder)
     .filter(f => f.endsWith('.jsonl'))
-    .flatMap(f => readFileSync(join(folder, f), 'utf8').split('\n').filter(l => l.trim()).map(l => JSON.parse(l) as { text?: string; lines?: { text: string }[] }))
+    .flatMap(f =>
+      readFileSync(join(folder, f), 'utf8')
+        .split('\n')
+        .filter(l => l.trim())
+        .map(l => JSON.parse(l) as { text?: string; lines?: { text: string }[] }),
+    )
     .flatMap(c => (c.lines ? c.lines.map(l => l.text) : [c.text ?? '']))
   const names = indexNames({
-    piles: new Map([['old slab', 'old slab'], ['lane', 'lane'], ['north', 'north'], ['norte', 'north'], ['far corner', 'far corner']]),
-    boxes: ['orange truck', 'grey box'], words: new Map(), people: ['ruth', 'gil', 'pete', 'nadia'],
+    piles: new Map([
+      ['old slab', 'old slab'],
+      ['lane', 'lane'],
+      ['north', 'north'],
+      ['norte', 'north'],
+      ['far corner', 'far corner'],
+    ]),
+    boxes: ['orange truck', 'grey box'],
+    words: new Map(),
+    people: ['ruth', 'gil', 'pete', 'nadia'],
   })
   const round = (): void => {
     for (const text of texts) read(text, { names, now: { day: '2026-09-14', hour: 13.5 }, lang: 'en' })
@@ -57,7 +70,11 @@ const reading = (): void => {
     round()
     rates.push((texts.length / (performance.now() - from)) * 1000)
   }
-  put(`reading, ${texts.length} texts of the corpora, warm`, `${Math.round(median(rates)).toLocaleString('en-US')} messages/s`, '5,000 messages/s')
+  put(
+    `reading, ${texts.length} texts of the corpora, warm`,
+    `${Math.round(median(rates)).toLocaleString('en-US')} messages/s`,
+    '5,000 messages/s',
+  )
 }
 
 /** A book of many seasons: piles filled, covered, walked and fed off, day after day. */
@@ -74,21 +91,50 @@ const manyEvents = (): Entry[] => {
     (k, on) => ({ type: 'empty', pile: pile(k >> 3), on }),
   ]
   const order = [0, 0, 1, 1, 1, 0, 2, 3, 1, 1, 4, 5, 1, 6, 1, 0]
-  const events: Event[] = Array.from({ length: PILES }, (_, k): Event => ({ type: 'pile', name: pile(k), widthFt: 40, lengthFt: 120, heightFt: 10, on: FIRST_DAY }))
+  const events: Event[] = Array.from(
+    { length: PILES },
+    (_, k): Event => ({ type: 'pile', name: pile(k), widthFt: 40, lengthFt: 120, heightFt: 10, on: FIRST_DAY }),
+  )
   for (let k = 0; events.length < EVENTS; k++) {
     const on = addDays(FIRST_DAY, Math.floor((k * DAYS) / EVENTS))
     // Every pile is emptied about once a year, as on a farm: else its state would grow with the whole book.
-    events.push(k % Math.floor(EVENTS / 10 / PILES) === 7 ? kinds[7]!(8 * Math.floor(k / Math.floor(EVENTS / 10 / PILES)), on) : kinds[order[k % order.length]!]!(k, on))
+    events.push(
+      k % Math.floor(EVENTS / 10 / PILES) === 7
+        ? kinds[7]!(8 * Math.floor(k / Math.floor(EVENTS / 10 / PILES)), on)
+        : kinds[order[k % order.length]!]!(k, on),
+    )
   }
   const log: Entry[] = events.map((event, k) => ({
-    v: 1, n: k + 2, at: `${event.on}T14:00:00.000Z`, by: 'ruth', source: { channel: 'bench', chat: 'crew', id: `seed-${k}`, edit: '' }, body: { kind: 'event', id: `${k + 2}.1`, event: { ...event, said: 'as it was typed that day' } },
+    v: 1,
+    n: k + 2,
+    at: `${event.on}T14:00:00.000Z`,
+    by: 'ruth',
+    source: { channel: 'bench', chat: 'crew', id: `seed-${k}`, edit: '' },
+    body: { kind: 'event', id: `${k + 2}.1`, event: { ...event, said: 'as it was typed that day' } },
   }))
-  return [{ v: 1, n: 1, at: `${FIRST_DAY}T13:00:00.000Z`, by: 'ruth', body: { kind: 'member', person: 'ruth', role: 'owner', lang: 'en', address: 'ruth' } }, ...log]
+  return [
+    {
+      v: 1,
+      n: 1,
+      at: `${FIRST_DAY}T13:00:00.000Z`,
+      by: 'ruth',
+      body: { kind: 'member', person: 'ruth', role: 'owner', lang: 'en', address: 'ruth' },
+    },
+    ...log,
+  ]
 }
 
 const TEXTS = [
-  'put 3 loads corn on slab 2', 'fed 11k off slab 4', 'hail last night, golf ball size', 'how many days left in slab 4', 'walked the covers, all good',
-  'coons got in slab 3, two holes by the wall', 'patched the holes on slab 3', 'how is slab 2', 'face is at 31 ft on slab 4', 'fed 2 buckets off slab 4',
+  'put 3 loads corn on slab 2',
+  'fed 11k off slab 4',
+  'hail last night, golf ball size',
+  'how many days left in slab 4',
+  'walked the covers, all good',
+  'coons got in slab 3, two holes by the wall',
+  'patched the holes on slab 3',
+  'how is slab 2',
+  'face is at 31 ft on slab 4',
+  'fed 2 buckets off slab 4',
 ]
 
 /** Fills a book, as its own process would have left it. */
@@ -111,7 +157,17 @@ const house = (folder: string): void => {
   for (let k = 0; k < 1000; k++) {
     const text = TEXTS[k % TEXTS.length]!
     const t = performance.now()
-    core.handle({ channel: 'bench', farm: FARM, chat: 'crew', private: false, from: 'ruth', id: `m${k}`, edit: '', at: new Date(begin + k * 3_600_000).toISOString(), text })
+    core.handle({
+      channel: 'bench',
+      farm: FARM,
+      chat: 'crew',
+      private: false,
+      from: 'ruth',
+      id: `m${k}`,
+      edit: '',
+      at: new Date(begin + k * 3_600_000).toISOString(),
+      text,
+    })
     const one = performance.now() - t
     if (k < WARM) continue
     took.push(one)
@@ -127,7 +183,10 @@ const WARM = 100
 
 /** In a process of its own: start and memory are those of an assistant that has just been started, without seed and warm-up. */
 const apart = (part: string, folder: string): Figure[] => {
-  const run = spawnSync(process.execPath, [...process.execArgv, fileURLToPath(import.meta.url), part, folder], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] })
+  const run = spawnSync(process.execPath, [...process.execArgv, fileURLToPath(import.meta.url), part, folder], {
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'inherit'],
+  })
   if (run.status !== 0) throw new Error(`${part} ended with ${run.status}`)
   return run.stdout ? (JSON.parse(run.stdout) as Figure[]) : []
 }
@@ -147,6 +206,8 @@ if (part && given) {
     rmSync(folder, { recursive: true, force: true })
   }
   const width = Math.max(...figures.map(f => f.what.length))
-  console.log(`node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, ${availableParallelism()} cores, ${process.platform} ${process.arch}`)
+  console.log(
+    `node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}, ${availableParallelism()} cores, ${process.platform} ${process.arch}`,
+  )
   for (const f of figures) console.log(`${f.what.padEnd(width)}  ${f.value.padStart(17)}${f.wanted ? `   wanted ${f.wanted}` : ''}`)
 }

@@ -1,15 +1,25 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { apply, type Book, eventsFrom, eventsOf, foldBook, newBook, pileNames, piles, pileState, setting } from '../../src/book/book.ts'
+import { apply, type Book, eventsFrom, eventsOf, foldBook, newBook, pileNames, pileState, piles, setting } from '../../src/book/book.ts'
 import type { Body, Entry } from '../../src/book/entries.ts'
-import { type Event, EVENTS } from '../../src/book/events.ts'
+import { EVENTS, type Event } from '../../src/book/events.ts'
 import { hasFeed, isCovered } from '../../src/book/pile.ts'
 
 /** Entries in the order of the log; each event is checked, so that no test tells what nobody could. */
 const log = (...bodies: (Body | Record<string, unknown>)[]): Entry[] =>
   bodies.map((b, k) => {
-    const body: Body = 'kind' in b && b.kind !== undefined && !('type' in b) ? (b as Body) : { kind: 'event', id: `e${k + 1}`, event: EVENTS[b.type as Event['type']].parse(b) as Event }
-    return { v: 1, n: k + 1, at: new Date(Date.UTC(2026, 8, 1, 12, k)).toISOString(), by: 'lea', source: { channel: 'lines', chat: 'crew', id: `m${k + 1}`, edit: '' }, body }
+    const body: Body =
+      'kind' in b && b.kind !== undefined && !('type' in b)
+        ? (b as Body)
+        : { kind: 'event', id: `e${k + 1}`, event: EVENTS[b.type as Event['type']].parse(b) as Event }
+    return {
+      v: 1,
+      n: k + 1,
+      at: new Date(Date.UTC(2026, 8, 1, 12, k)).toISOString(),
+      by: 'lea',
+      source: { channel: 'lines', chat: 'crew', id: `m${k + 1}`, edit: '' },
+      body,
+    }
   })
 const drop = (id: string): Body => ({ kind: 'withdraw', id, why: 'undo' })
 
@@ -43,7 +53,14 @@ describe('taking back', () => {
       const p = pileState(book, 'quarry')
       return [p?.stage, p?.loads.length]
     })
-    expect(seen).toEqual([['planned', 0], ['filling', 1], ['filling', 2], ['sealed', 2], ['filling', 2], ['filling', 1]])
+    expect(seen).toEqual([
+      ['planned', 0],
+      ['filling', 1],
+      ['filling', 2],
+      ['sealed', 2],
+      ['filling', 2],
+      ['filling', 1],
+    ])
   })
 
   it('of a pile takes its names with it', () => {
@@ -76,7 +93,10 @@ describe('what is told late', () => {
 
   it('of one face leaves a later face where it is', () => {
     const face = (atFt: number, on: string) => ({ type: 'face', pile: 'quarry', atFt, on })
-    expect(stateOf(foldBook(log(quarry, load(5), face(30, '2026-11-20'), face(22, '2026-11-10'))))).toMatchObject({ face: { atFt: 30, on: '2026-11-20' }, openedOn: '2026-11-10' })
+    expect(stateOf(foldBook(log(quarry, load(5), face(30, '2026-11-20'), face(22, '2026-11-10'))))).toMatchObject({
+      face: { atFt: 30, on: '2026-11-20' },
+      openedOn: '2026-11-10',
+    })
   })
 })
 
@@ -88,21 +108,50 @@ describe('stages', () => {
     ['begun', [], { stage: 'planned' }],
     ['loads went in', [load(4)], { stage: 'filling' }],
     ['a sheet went on', [load(4), sheet()], { stage: 'sealed', sealedOn: '2026-09-03' }],
-    ['tires alone seal nothing', [load(4), { type: 'cover', pile: 'quarry', material: 'tires', change: 'on', count: 90, on: '2026-09-03' }], { stage: 'filling', tires: 90 }],
+    [
+      'tires alone seal nothing',
+      [load(4), { type: 'cover', pile: 'quarry', material: 'tires', change: 'on', count: 90, on: '2026-09-03' }],
+      { stage: 'filling', tires: 90 },
+    ],
     ['opened to add', [load(4), sheet(), { type: 'open', pile: 'quarry', why: 'add', on: '2026-09-20' }], { stage: 'filling' }],
     ['covered again', [load(4), sheet(), load(2, '2026-09-20'), sheet('2026-09-21')], { stage: 'sealed', sealedOn: '2026-09-21' }],
-    ['opened to feed', [load(4), sheet(), { type: 'open', pile: 'quarry', why: 'feed', on: '2026-11-01' }], { stage: 'feeding', openedOn: '2026-11-01' }],
+    [
+      'opened to feed',
+      [load(4), sheet(), { type: 'open', pile: 'quarry', why: 'feed', on: '2026-11-01' }],
+      { stage: 'feeding', openedOn: '2026-11-01' },
+    ],
     ['fed without a word of opening', [load(4), sheet(), feed], { stage: 'feeding', openedOn: '2026-11-02' }],
-    ['a sheet drawn over the face leaves it feeding', [load(4), sheet(), feed, sheet('2026-12-01')], { stage: 'feeding', sealedOn: '2026-09-03' }],
+    [
+      'a sheet drawn over the face leaves it feeding',
+      [load(4), sheet(), feed, sheet('2026-12-01')],
+      { stage: 'feeding', sealedOn: '2026-09-03' },
+    ],
     ['all gone', [load(4), sheet(), feed, empty], { stage: 'empty', emptyOn: '2027-05-01', sheets: [] }],
   ])('%s', (_, events, want) => {
     expect(stateOf(foldBook(log(quarry, ...events)))).toMatchObject(want)
   })
 
   it('an emptied pile that is filled again is a new one on the old slab', () => {
-    const book = foldBook(log({ ...quarry, alsoCalled: ['cantera'] }, load(4), sheet(), feed, { type: 'face', pile: 'quarry', atFt: 60, on: '2027-04-01' }, empty, load(9, '2027-09-04')))
+    const book = foldBook(
+      log(
+        { ...quarry, alsoCalled: ['cantera'] },
+        load(4),
+        sheet(),
+        feed,
+        { type: 'face', pile: 'quarry', atFt: 60, on: '2027-04-01' },
+        empty,
+        load(9, '2027-09-04'),
+      ),
+    )
     const p = stateOf(book)
-    expect(p).toMatchObject({ stage: 'filling', alsoCalled: ['cantera'], planned: { widthFt: 38, lengthFt: 110 }, feeds: [], covers: [], sheets: [] })
+    expect(p).toMatchObject({
+      stage: 'filling',
+      alsoCalled: ['cantera'],
+      planned: { widthFt: 38, lengthFt: 110 },
+      feeds: [],
+      covers: [],
+      sheets: [],
+    })
     expect([p.sealedOn, p.openedOn, p.emptyOn, p.face, p.measured]).toEqual([undefined, undefined, undefined, undefined, undefined])
     expect(counts(book)).toEqual([9])
     expect(hasFeed(p)).toBe(true)
@@ -112,16 +161,33 @@ describe('stages', () => {
   })
 
   it('feed pushed onto another pile shows on both', () => {
-    const book = foldBook(log(quarry, { ...quarry, name: 'ridge' }, load(4), { type: 'shift', pile: 'quarry', toPile: 'ridge', ft: 20, on: '2026-10-01' }))
+    const book = foldBook(
+      log(quarry, { ...quarry, name: 'ridge' }, load(4), { type: 'shift', pile: 'quarry', toPile: 'ridge', ft: 20, on: '2026-10-01' }),
+    )
     expect(stateOf(book)).toMatchObject({ shiftsOut: [{ event: { ft: 20 } }], shiftsIn: [] })
     expect(pileState(book, 'ridge')).toMatchObject({ stage: 'filling', shiftsIn: [{ event: { ft: 20 } }], shiftsOut: [] })
   })
 })
 
 describe('damage and patches', () => {
-  const hurt = (count: number | undefined, where?: string) => ({ type: 'damage', pile: 'quarry', cause: 'animal', animal: 'raccoon', ...(count && { count }), ...(where && { where }), on: '2026-10-01' })
-  const mend = (count?: number, where?: string) => ({ type: 'patch', pile: 'quarry', ...(count && { count }), ...(where && { where }), on: '2026-10-02' })
-  const open = (...events: Record<string, unknown>[]): number[] => stateOf(foldBook(log(quarry, load(4), sheet(), ...events))).open.map(o => o.left)
+  const hurt = (count: number | undefined, where?: string) => ({
+    type: 'damage',
+    pile: 'quarry',
+    cause: 'animal',
+    animal: 'raccoon',
+    ...(count && { count }),
+    ...(where && { where }),
+    on: '2026-10-01',
+  })
+  const mend = (count?: number, where?: string) => ({
+    type: 'patch',
+    pile: 'quarry',
+    ...(count && { count }),
+    ...(where && { where }),
+    on: '2026-10-02',
+  })
+  const open = (...events: Record<string, unknown>[]): number[] =>
+    stateOf(foldBook(log(quarry, load(4), sheet(), ...events))).open.map(o => o.left)
 
   it.each<[string, Record<string, unknown>[], number[]]>([
     ['each hole is open', [hurt(2), hurt(3)], [2, 3]],
@@ -140,7 +206,15 @@ describe('damage and patches', () => {
 it('settings, people and questions are as last told', () => {
   const member = (role: 'crew' | 'viewer', more: object): Body => ({ kind: 'member', person: 'lea', role, ...more })
   const question = { id: 'q1' } as Extract<Body, { kind: 'ask' }>['question']
-  const book = foldBook(log(member('crew', { name: 'Lea', lang: 'es' }), member('viewer', {}), { kind: 'setting', name: 'checkDays', value: 5 }, { kind: 'setting', name: 'checkDays', value: 4 }, { kind: 'ask', question }))
+  const book = foldBook(
+    log(
+      member('crew', { name: 'Lea', lang: 'es' }),
+      member('viewer', {}),
+      { kind: 'setting', name: 'checkDays', value: 5 },
+      { kind: 'setting', name: 'checkDays', value: 4 },
+      { kind: 'ask', question },
+    ),
+  )
   expect(book.members.get('lea')).toEqual({ person: 'lea', role: 'viewer', name: 'Lea', lang: 'es' })
   expect([setting(book, 'checkDays', 7), setting(book, 'else', 7)]).toEqual([4, 7])
   expect([...book.questions.keys()]).toEqual(['q1'])
@@ -152,17 +226,39 @@ const dayArb = fc.integer({ min: 0, max: 400 }).map(k => new Date(Date.UTC(2026,
 const nameArb = fc.constantFrom('quarry', 'ridge')
 const eventArb: fc.Arbitrary<Record<string, unknown>> = fc.oneof(
   fc.record({ type: fc.constant('pile'), name: nameArb, widthFt: fc.integer({ min: 20, max: 60 }), on: dayArb }),
-  fc.record({ type: fc.constant('load'), pile: nameArb, crop: fc.constantFrom('corn silage', 'haylage'), count: fc.integer({ min: 1, max: 20 }), on: dayArb }),
-  fc.record({ type: fc.constant('cover'), pile: nameArb, material: fc.constantFrom('plastic', 'mesh', 'tires'), change: fc.constantFrom('on', 'off', 'back'), count: fc.integer({ min: 1, max: 200 }), on: dayArb }),
+  fc.record({
+    type: fc.constant('load'),
+    pile: nameArb,
+    crop: fc.constantFrom('corn silage', 'haylage'),
+    count: fc.integer({ min: 1, max: 20 }),
+    on: dayArb,
+  }),
+  fc.record({
+    type: fc.constant('cover'),
+    pile: nameArb,
+    material: fc.constantFrom('plastic', 'mesh', 'tires'),
+    change: fc.constantFrom('on', 'off', 'back'),
+    count: fc.integer({ min: 1, max: 200 }),
+    on: dayArb,
+  }),
   fc.record({ type: fc.constant('damage'), pile: nameArb, cause: fc.constant('hail'), count: fc.integer({ min: 1, max: 5 }), on: dayArb }),
   fc.record({ type: fc.constant('patch'), pile: nameArb, count: fc.integer({ min: 1, max: 5 }), on: dayArb }),
   fc.record({ type: fc.constant('check'), pile: fc.constantFrom('quarry', 'all'), finding: fc.constant('good'), on: dayArb }),
   fc.record({ type: fc.constant('feed'), pile: nameArb, lb: fc.integer({ min: 1, max: 20_000 }), on: dayArb }),
   fc.record({ type: fc.constant('face'), pile: nameArb, leftFt: fc.integer({ min: 0, max: 90 }), on: dayArb }),
-  fc.record({ type: fc.constant('shift'), pile: fc.constant('quarry'), toPile: fc.constant('ridge'), ft: fc.integer({ min: 1, max: 20 }), on: dayArb }),
+  fc.record({
+    type: fc.constant('shift'),
+    pile: fc.constant('quarry'),
+    toPile: fc.constant('ridge'),
+    ft: fc.integer({ min: 1, max: 20 }),
+    on: dayArb,
+  }),
   fc.record({ type: fc.constant('empty'), pile: nameArb, on: dayArb }),
 )
-const bodiesArb = fc.array(fc.oneof({ weight: 5, arbitrary: eventArb }, { weight: 1, arbitrary: fc.integer({ min: 1, max: 40 }).map(k => drop(`e${k}`)) }), { maxLength: 40 })
+const bodiesArb = fc.array(
+  fc.oneof({ weight: 5, arbitrary: eventArb }, { weight: 1, arbitrary: fc.integer({ min: 1, max: 40 }).map(k => drop(`e${k}`)) }),
+  { maxLength: 40 },
+)
 /** What a book shows: its piles and what is in force. The order numbers say where an event stood in its own log. */
 const shown = (book: Book) => ({ piles: piles(book), loads: eventsOf(book, 'load'), names: [...pileNames(book)] })
 

@@ -15,8 +15,12 @@ describe('the reference page', () => {
   })
 
   it.each(EVENT_TYPES)('lists every slot of %s', type => {
-    const section = text.slice(text.indexOf(`### ${type}\n`)).slice(4).split('###')[0]!
-    for (const slot of Object.keys(EVENTS[type].shape)) if (!['type', 'on', 'by', 'said'].includes(slot)) expect(section).toContain(`| \`${slot}\` |`)
+    const section = text
+      .slice(text.indexOf(`### ${type}\n`))
+      .slice(4)
+      .split('###')[0]!
+    for (const slot of Object.keys(EVENTS[type].shape))
+      if (!['type', 'on', 'by', 'said'].includes(slot)) expect(section).toContain(`| \`${slot}\` |`)
   })
 
   it('says which slots are needed, their units and their values', () => {
@@ -49,9 +53,22 @@ const farm = bookOf([
   ]),
 ])
 const QUESTIONS: Record<Exclude<About, 'why'>, object> = {
-  left: { pile: 'upper' }, reach: { until: '2026-05-28' }, status: { pile: 'upper' }, loads: { pile: 'upper' }, density: { pile: 'upper' }, face: { pile: 'upper' },
-  cover: { pile: 'upper' }, plan: { lb: 1_200_000 }, ready: { pile: 'upper' }, mix: { pile: 'upper' }, checks: { pile: 'upper' }, loss: { pile: 'upper' },
-  supplies: {}, who: { type: 'cover' }, history: { pile: 'upper' }, help: {},
+  left: { pile: 'upper' },
+  reach: { until: '2026-05-28' },
+  status: { pile: 'upper' },
+  loads: { pile: 'upper' },
+  density: { pile: 'upper' },
+  face: { pile: 'upper' },
+  cover: { pile: 'upper' },
+  plan: { lb: 1_200_000 },
+  ready: { pile: 'upper' },
+  mix: { pile: 'upper' },
+  checks: { pile: 'upper' },
+  loss: { pile: 'upper' },
+  supplies: {},
+  who: { type: 'cover' },
+  history: { pile: 'upper' },
+  help: {},
 }
 
 describe('the answers', () => {

@@ -21,6 +21,8 @@ const BOUNDS: Record<string, { right: number; wrong: number }> = {
   'mixed.es.jsonl': { right: 99, wrong: 1 },
   'plain.en.jsonl': { right: 99, wrong: 1 },
   'plain.es.jsonl': { right: 98, wrong: 2 },
+  'second/english.jsonl': { right: 81.4, wrong: 5 },
+  'second/spanish.jsonl': { right: 90.5, wrong: 5.5 },
   'talk.en.jsonl': { right: 99, wrong: 1 },
   'talk.es.jsonl': { right: 99, wrong: 1 },
   'terse.en.jsonl': { right: 99, wrong: 1 },
@@ -33,7 +35,11 @@ const ZONE = 'America/Chicago'
 /** When a line is sent that does not say when: one a minute, on the day of the farm's last line. */
 const sentAt = (l: Said, k: number): string => l.at ?? `2026-09-14T13:${30 + k}:00-05:00`
 
-const linesOf = <T>(file: string): T[] => readFileSync(join(FOLDER, file), 'utf8').split('\n').filter(l => l.trim()).map(l => JSON.parse(l) as T)
+const linesOf = <T>(file: string): T[] =>
+  readFileSync(join(FOLDER, file), 'utf8')
+    .split('\n')
+    .filter(l => l.trim())
+    .map(l => JSON.parse(l) as T)
 /** Corpora with their farm; a folder within has a farm of its own. */
 const corpora = (readdirSync(FOLDER, { recursive: true }) as string[]).filter(f => f.endsWith('.jsonl') && basename(f) !== FARM).sort()
 const farms = [...new Set(corpora.map(f => join(dirname(f), FARM)))]
@@ -50,7 +56,8 @@ beforeAll(() => {
   store = openStore(folder, { passing: true })
   core = makeCore({ log: store, zone: ZONE, say: makeSayer(loadPrompts()), answer, pilesFor, firstOwns: true })
   for (const farm of farms) {
-    for (const [k, l] of linesOf<Said & { at: string }>(farm).entries()) if (hear(farm, l, l.at, -1 - k).outcome !== 'recorded') unheard.push(l.text)
+    for (const [k, l] of linesOf<Said & { at: string }>(farm).entries())
+      if (hear(farm, l, l.at, -1 - k).outcome !== 'recorded') unheard.push(l.text)
     told.set(farm, store.entries(farm))
   }
 })
@@ -64,8 +71,18 @@ const hear = (farm: string, l: Said, at: string, k: number): Result => {
   const chat = l.chat ?? l.from
   const id = String(l.id ?? `line-${k}`)
   return core.handle({
-    channel: 'lines', farm, chat, private: chat === l.from, from: l.from, role: l.role, id, edit: l.edits === undefined ? '' : id, at: new Date(at).toISOString(), text: l.text,
-    ...(l.edits === undefined ? {} : { edits: String(l.edits) }), ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }),
+    channel: 'lines',
+    farm,
+    chat,
+    private: chat === l.from,
+    from: l.from,
+    role: l.role,
+    id,
+    edit: l.edits === undefined ? '' : id,
+    at: new Date(at).toISOString(),
+    text: l.text,
+    ...(l.edits === undefined ? {} : { edits: String(l.edits) }),
+    ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }),
     ...(/\bpilehand\b/i.test(l.text) ? { addressed: true } : {}),
   })
 }
@@ -109,7 +126,9 @@ describe.each(corpora)('%s', file => {
     const share = (v: Verdict): number => (100 * played.filter(p => p.verdict === v).length) / cases.length
     const [right, wrong] = [share('right'), share('wrong')]
     for (const p of played) if (p.verdict !== 'right') console.log(p.report())
-    console.log(`${file}: ${cases.length} cases, right ${right.toFixed(1)} %, wrong record ${wrong.toFixed(1)} %, needless question ${share('asked').toFixed(1)} %, missed ${share('missed').toFixed(1)} %`)
+    console.log(
+      `${file}: ${cases.length} cases, right ${right.toFixed(1)} %, wrong record ${wrong.toFixed(1)} %, needless question ${share('asked').toFixed(1)} %, missed ${share('missed').toFixed(1)} %`,
+    )
     expect(right).toBeGreaterThanOrEqual(BOUNDS[file]?.right ?? 100)
     expect(wrong).toBeLessThanOrEqual(BOUNDS[file]?.wrong ?? 0)
   })
@@ -119,7 +138,12 @@ describe('the scorer', () => {
   const day = '2026-09-14'
   const load = { type: 'load', pile: 'north', crop: 'corn silage', count: 6 }
   const c = (expect: Case['expect']): Case => ({ id: 't', lines: [], expect })
-  const got = (recorded: object[], outcome = 'recorded') => ({ outcome, recorded: recorded as Record<string, unknown>[], withdrawn: [], asks: [] })
+  const got = (recorded: object[], outcome = 'recorded') => ({
+    outcome,
+    recorded: recorded as Record<string, unknown>[],
+    withdrawn: [],
+    asks: [],
+  })
 
   it.each<[string, object[], Verdict]>([
     ['the same', [{ ...load, on: day }], 'right'],

@@ -37,10 +37,33 @@ const TOLERANCE = 0.005
 const FREE = new Set(['where', 'field', 'text', 'about'])
 const SMALL = new Set('a al at by cerca de del el en end in junto la lado near of on por side the'.split(' '))
 /** Slots that hang on the words more than on the meaning; they may be there though nobody asked for them. */
-const LIGHT = new Set(['type', 'on', 'by', 'said', 'where', 'field', 'what', 'animal', 'time', 'box', 'group', 'basis', 'alsoCalled', 'about', 'text', 'every', 'who', 'cause'])
+const LIGHT = new Set([
+  'type',
+  'on',
+  'by',
+  'said',
+  'where',
+  'field',
+  'what',
+  'animal',
+  'time',
+  'box',
+  'group',
+  'basis',
+  'alsoCalled',
+  'about',
+  'text',
+  'every',
+  'who',
+  'cause',
+])
 
 const norm = (v: unknown): string => String(v).toLowerCase().trim()
-const words = (v: unknown): string[] => norm(v).replace(/[^\p{L}\p{N}]+/gu, ' ').split(' ').filter(w => w && !SMALL.has(w))
+const words = (v: unknown): string[] =>
+  norm(v)
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .split(' ')
+    .filter(w => w && !SMALL.has(w))
 const single = (v: unknown): string => norm(v).replace(/s$/, '')
 
 const sameValue = (slot: string, want: unknown, have: unknown, ask: boolean): boolean => {
@@ -51,13 +74,18 @@ const sameValue = (slot: string, want: unknown, have: unknown, ask: boolean): bo
   if (slot === 'item' || slot === 'animal') return single(want) === single(have)
   return norm(want) === norm(have)
 }
-const holds = (want: Slots, have: Slots, ask = false): boolean => Object.entries(want).every(([slot, v]) => sameValue(slot, v, have[slot], ask))
+const holds = (want: Slots, have: Slots, ask = false): boolean =>
+  Object.entries(want).every(([slot, v]) => sameValue(slot, v, have[slot], ask))
 
 /** A slot that nobody told and that changes what the event means. */
 const extra = (want: Slots, have: Slots): boolean =>
   Object.entries(have).some(
     ([slot, v]) =>
-      v !== undefined && !(slot in want) && !LIGHT.has(slot) && !(slot === 'unit' && v === 'load') && !(slot === 'count' && v === 1 && ['damage', 'patch'].includes(String(want.type))),
+      v !== undefined &&
+      !(slot in want) &&
+      !LIGHT.has(slot) &&
+      !(slot === 'unit' && v === 'load') &&
+      !(slot === 'count' && v === 1 && ['damage', 'patch'].includes(String(want.type))),
   )
 /** Where no day is expected it is the day it was sent, but for what tells its own day. */
 const onItsDay = (want: Slots, have: Slots, day: string): boolean =>
@@ -74,7 +102,8 @@ const matches = (wants: Slots[], haves: Slots[], day: string): boolean => {
 const meets = (e: Expected, got: Got, day: string): boolean =>
   e.outcome === got.outcome &&
   matches(e.recorded ?? [], got.recorded, day) &&
-  (e.withdrawn === undefined || (e.withdrawn.length === got.withdrawn.length && e.withdrawn.every(w => got.withdrawn.some(h => holds(w, h))))) &&
+  (e.withdrawn === undefined ||
+    (e.withdrawn.length === got.withdrawn.length && e.withdrawn.every(w => got.withdrawn.some(h => holds(w, h))))) &&
   (e.asks === undefined || e.asks.every(a => got.asks.some(h => holds(a, h, true))))
 
 /** How the answer to a case's last line stands against what was expected. `day` is the local day it was sent. */

@@ -46,7 +46,7 @@ export const referenceOf = (
 }
 
 /** Closer than this a log is the ration itself, a share. */
-const NOMINAL: Share = 0.004
+const NOMINAL: Share = 0.001
 
 /** Most of the logs are the ration to the pound: the figure was copied, the scale was not read. */
 export const isCopied = (days: readonly FedDay[], refs: readonly Lb[]): boolean => {

@@ -166,7 +166,8 @@ export const damage = (p: Pool): Found | undefined => {
   if (numbered && has(numbered, 'range')) out.vague = true
   takePile(p, out)
   p.takeAll('mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:second plastic')
-  const where = takeWhere(p)
+  // the edge that came loose is what it is, not where
+  const where = takeWhere(p, true, out.slots.what === 'loose edge' ? /^(edge|orilla|borde|plastic|plastico)$/ : undefined)
   if (where) out.slots.where = where
   p.takeAll('v:break', 'v:lift', 'v:take', 'v:put', 'v:have', 'v:check', 'back', 'v:push', 'v:pack', 'what:tear', 'what:loose edge', 'find:trouble', 'thing:covers', 'v:cover', 'cause:machine', 'sky:wind', 'cause:wind', 'v:open', 'v:roll', 'v:uncover', 'unit:bucket', 'unit:load', 'animal:animal', 'v:pitch', 'v:feed', 'where:place', 'animal:bird', 'animal:raccoon', 'unit:tractor', 'unit:head')
   if (takeVague(p)) {
@@ -215,7 +216,8 @@ export const patch = (p: Pool): Found | undefined => {
   takePile(p, out)
   const where = takeWhere(p)
   if (where) out.slots.where = where
-  p.takeAll('what:hole', 'what:tear', 'what:loose edge', 'item:patch tape', 'mat:plastic', 'mat:mesh', 'v:put', 'with', 'v:cover', 'animal:raccoon', 'animal:bird', 'animal:dog', 'animal:deer', 'sky:hail', 'each', 'thing:covers', 'v:patch', 'cause:hail', 'v:break', 'find:good', 'animal:rat', 'animal:cat')
+  p.takeAll('what:hole', 'what:tear', 'what:loose edge', 'item:patch tape', 'mat:plastic', 'mat:mesh', 'v:put', 'with', 'v:cover', 'sky:hail', 'each', 'thing:covers', 'v:patch', 'cause:hail', 'cause:wind', 'sky:wind', 'v:break', 'find:good')
+  p.takeCat('animal')
   takeColour(p)
   out.full = true
   out.bias! += 0.5
@@ -266,6 +268,13 @@ const SIZES = /^stone:/
 export const weather = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: true, bias: 0 }
   const sky = p.find(i => hasCat(i, 'sky'))
+  const warm = sky < 0 ? p.num(['degF']) : -1
+  // "got up to 97 degrees", "down to 18": heat and frost by the number
+  if (warm >= 0 && (p.items[warm]!.num! >= 85 || p.items[warm]!.num! <= 32) && p.cat('pile') < 0 && p.cat('crop') < 0) {
+    const degF = p.take(warm)!.num!
+    p.takeAll('v:put', 'v:measure', 'v:have')
+    return { slots: { kind: degF >= 85 ? 'heat' : 'freeze', degF }, full: true, bias: 1 }
+  }
   if (sky < 0) return undefined
   if (p.find(i => hasCat(i, 'pile') && !has(i, 'where:place')) >= 0 || p.find(i => hasCat(i, 'mat') || hasCat(i, 'crop') || (hasCat(i, 'what') && !hasCat(i, 'sky')) || hasCat(i, 'animal')) >= 0) out.bias! -= 2
   const kind = valueOf(p.items[sky], 'sky')!
@@ -288,7 +297,9 @@ export const weather = (p: Pool): Found | undefined => {
   if (deg >= 0) out.slots.degF = p.take(deg)!.num
   const bare = p.num([undefined])
   if (bare >= 0) {
-    if (kind === 'wind') out.slots.mph = p.take(bare)!.num
+    const clock = p.items[bare]!.num! <= 12 && has(p.items[bare - 1], 'approx') && (kind === 'hail' || p.items[bare + 1] === undefined || !hasCat(p.items[bare + 1], 'unit'))
+    if (clock) p.take(bare)
+    else if (kind === 'wind') out.slots.mph = p.take(bare)!.num
     else if (kind === 'freeze' || kind === 'heat') out.slots.degF = p.take(bare)!.num
     else if (kind === 'rain' || kind === 'snow') {
       // "rained 2": inches are how rain is told here

@@ -50,7 +50,7 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
 
 const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).join(' ')
 
-const NOT_NAME = /^(the|a|an|la|el|uh|um|so|ok|okay|its|it|is|un|una)$/
+const NOT_NAME = /^(the|a|an|la|el|al|del|los|las|uh|um|so|ok|okay|its|it|is|un|una)$/
 const HESITATES = /^(uh|um|er|eh|este|thats|its)$/
 
 /** Names are short runs up to a number, a comma or another verb. */
@@ -120,9 +120,10 @@ export const box = (p: Pool): Found | undefined => {
   else {
     // the words before the verb, with a word for a box among them
     let k = 0
-    while (k < hold && isThin(p.items[k]!)) k++
+    while (k < hold && NOT_NAME.test(p.items[k]!.tokens[0]!.norm)) k++
     const run = p.items.slice(k, hold).filter(i => !has(i, 'comma'))
-    if (!run.length || !run.some(i => has(i, 'unit:load') || has(i, 'unit:bucket'))) return undefined
+    const boxed = run.some(i => has(i, 'unit:load') || has(i, 'unit:bucket'))
+    if (!run.length || (!boxed && !run.every(i => i.senses.length === 0)) || run.some(i => i.num !== undefined || hasCat(i, 'pile'))) return undefined
     if (run.length > 4) return undefined
     out.slots.name = textOf(run.filter(i => !(i.senses.length > 0 && i.senses.every(s => s === 'filler') && /^(the|la|el|a|my|our|is|that)$/.test(i.tokens[0]!.norm))))
     for (let j = k; j < hold; j++) p.used[j] = 1
@@ -280,7 +281,7 @@ export const harvest = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   const expect = p.sense('harv:expect')
   const date = p.find(i => i.date !== undefined)
-  if (expect < 0 || date < 0) return undefined
+  if ((expect < 0 && p.num(['acre']) < 0) || date < 0) return undefined
   if (p.find(i => hasCat(i, 'mat') || i.unit === 'load' || i.unit === 'lb' || i.unit === 'ton') >= 0) return undefined
   const crop = takeCrop(p)
   if (!crop.crop) return undefined

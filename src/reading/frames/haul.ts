@@ -18,8 +18,9 @@ export const load = (p: Pool): Found | undefined => {
   const bareLoad = at < 0 && bucket < 0 ? p.find(i => i.num === undefined && hasCat(i, 'unit') && has(i, 'unit:load')) : -1
   const cropAt = p.find((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(p.items[k - 1], 'say')))
   // "another 14 on north": more of what is going in
-  const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
-  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again) return undefined
+  const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && (p.cat('crop') >= 0 || p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0) && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
+  const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
+  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some) return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
   if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
   if (p.find(i => hasCat(i, 'per') || has(i, 'item:patch tape')) >= 0) return undefined
@@ -57,6 +58,19 @@ export const load = (p: Pool): Found | undefined => {
   const crop = takeCrop(p)
   if (crop.crop) out.slots.crop = crop.crop
   if (crop.cut) out.slots.cut = crop.cut
+  // "2 loads of laundry": what nobody knows is no feed, unless it goes on a pile of ours
+  if (!crop.crop && at >= 0) {
+    let k = at + 1
+    while (p.items[k] && has(p.items[k], 'off') && p.items[k]!.senses.every(s => s === 'off' || s === 'filler')) k++
+    const noun = p.items[k]
+    if (noun && p.free(k) && noun.senses.length === 0) {
+      const ours = p.find((i, j) => hasCat(i, 'pile') && p.relation(j) === 'on') >= 0 && verb >= 0
+      if (!ours) return undefined
+      const two = p.free(k + 1) && p.items[k + 1]?.senses.length === 0 ? k + 1 : k
+      out.slots.crop = p.items.slice(k, two + 1).map(i => i.text.toLowerCase()).join(' ')
+      for (let j = k; j <= two; j++) p.take(j)
+    }
+  }
   const dm = takeDm(p)
   if (dm !== undefined) out.slots.dmPct = dm
   if (weight >= 0 && p.free(weight)) {
@@ -67,7 +81,7 @@ export const load = (p: Pool): Found | undefined => {
   } else if (typeof out.slots.count === 'number') {
     // "5 loads, 14,200 each"
     const n = p.num([undefined], i => i.num! >= 1000)
-    if (n >= 0 && isEach(p, n)) out.slots.lb = p.take(n)!.num! * out.slots.count
+    if (n >= 0 && (p.items[n - 1]?.text === '@' || isEach(p, n))) out.slots.lb = p.take(n)!.num! * out.slots.count
   }
   const field = takeField(p)
   if (field) out.slots.field = field
@@ -183,6 +197,8 @@ export const feed = (p: Pool): Found | undefined => {
   if (p.find(i => has(i, 'thing:spoiled')) >= 0) return undefined
   if (take >= 0 && p.cat('mat') >= 0) return undefined
   if (take >= 0 && p.num(['ft', 'in', 'bucket', 'load', 'batch', 'lb', 'ton']) < 0 && !hasVague(p)) return undefined
+  // "ate 3 bowls of chili"
+  if (p.cat('pile') < 0 && p.find((i, k) => i.num !== undefined && i.unit === undefined && countsUnknown(p, k)) >= 0) return undefined
   p.take(verb >= 0 ? verb : take >= 0 ? take : base)
   // "took a foot off and fed 11k" is one feed
   if (verb >= 0) p.takeAll('v:take', 'v:feed')
@@ -247,6 +263,7 @@ export const face = (p: Pool): Found | undefined => {
   const n = f >= 0 ? p.num([undefined, 'ft', 'in', 'm']) : p.num(['ft', 'm'])
   if (n < 0) return undefined
   if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
   if (f >= 0) p.takeAll('thing:face')

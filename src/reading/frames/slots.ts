@@ -141,7 +141,7 @@ export const takeCrop = (p: Pool): CropSaid => {
 }
 
 /** A place on a pile, kept as said: "by the wall", "n end", "del lado norte". */
-export const takeWhere = (p: Pool, allowUnknown = true): string | undefined => {
+export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | undefined => {
   for (let k = 0; k < p.items.length; k++) {
     if (p.used[k]) continue
     const i = p.items[k]!
@@ -171,6 +171,7 @@ export const takeWhere = (p: Pool, allowUnknown = true): string | undefined => {
       end += 2
     }
     const text = p.items.slice(from, end).map(x => x.text.toLowerCase()).join(' ')
+    if (not?.test(text)) continue
     for (let j = k < from ? k : from; j < end; j++) p.used[j] = 1
     return text
   }
