@@ -41,19 +41,25 @@ export const FRAMES: Rule[] = [
   { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
 ]
 
-const gate = (items: Item[]): Set<string> => {
-  const s = new Set<string>()
-  for (const i of items) {
-    if (i.sides) s.add('sides')
-    if (i.unit) s.add(i.unit)
-    for (const x of i.senses) {
-      s.add(x)
-      const c = x.indexOf(':')
-      if (c > 0) s.add(`cat:${x.slice(0, c)}`)
-    }
-  }
-  return s
+/** For each rule, how many of the first k items open its gate, and how many carry the verb it could lean on. */
+interface Gates {
+  open: Uint16Array[]
+  own: Uint16Array[]
 }
+
+const fits = (i: Item, need: string): boolean =>
+  need === 'sides' ? i.sides !== undefined : need.startsWith('cat:') ? hasCat(i, need.slice(4)) : i.senses.includes(need) || i.unit === need
+
+const gates = (items: Item[]): Gates => {
+  const count = (test: (i: Item) => boolean): Uint16Array => {
+    const out = new Uint16Array(items.length + 1)
+    for (let k = 0; k < items.length; k++) out[k + 1] = out[k]! + (test(items[k]!) ? 1 : 0)
+    return out
+  }
+  return { open: FRAMES.map(r => count(i => r.needs.some(n => fits(i, n)))), own: FRAMES.map(r => (r.ghost ? count(i => i.senses.includes(r.ghost!)) : NONE)) }
+}
+
+const NONE = new Uint16Array(0)
 
 const START = ['v:', 'b:', 'sky:', 'stone:']
 
@@ -90,16 +96,15 @@ export interface Segment {
 
 const GHOST = (sense: string): Item => ({ from: -1, to: -1, senses: [sense], text: '', tokens: [], ghost: true })
 
-const best = (items: Item[], from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
+const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
   const run = items.slice(from, to)
-  const senses = gate(run)
   let left = 0
   for (const i of run) left += weightOf(i)
   let score = -1.2 * left - 0.2
   let seg: Segment = { from, to }
-  for (const rule of FRAMES) {
-    const open = rule.needs.some(n => senses.has(n))
-    const lean = !!rule.ghost && before === rule.name && !senses.has(rule.ghost)
+  for (const [r, rule] of FRAMES.entries()) {
+    const open = g.open[r]![to]! > g.open[r]![from]!
+    const lean = !!rule.ghost && before === rule.name && g.own[r]![to] === g.own[r]![from]
     if (!open && !lean) continue
     for (const ghost of lean ? (open ? [false, true] : [true]) : [false]) {
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
@@ -138,6 +143,7 @@ const MAX_SPAN = 10
 export const clauses = (items: Item[], last?: FrameName): Segment[] => {
   if (!items.length) return []
   const where = cuts(items)
+  const g = gates(items)
   let marks = [...where.keys()].sort((a, b) => a - b)
   // a very long sentence keeps only its cheapest cuts
   if (marks.length > MAX_CUTS) marks = marks.filter(m => where.get(m)! < 0.9).slice(0, MAX_CUTS * 2)
@@ -156,7 +162,7 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
       // what is told and what is planned for a day to come are two clauses
       if (walls.some(w => w > points[i]! && w < points[j]!)) continue
       const cut = i === 0 ? 0 : where.get(points[i]!)!
-      const b = best(items, points[i]!, points[j]!, a.frame)
+      const b = best(items, g, points[i]!, points[j]!, a.frame)
       const score = a.score + b.score - cut
       if (score > top.score) top = { score, prev: i, seg: b.seg, frame: b.seg.act?.frame ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
     }

@@ -39,9 +39,25 @@ export interface Item {
   ghost?: boolean
   text: string
   tokens: Token[]
+  /** Kept by `valueOf` and `weightOf`. */
+  cats?: { of: string[]; map: Map<string, string> }
+  weight?: number
 }
 
 export const has = (i: Item | undefined, sense: string): boolean => i?.senses.includes(sense) ?? false
-export const hasCat = (i: Item | undefined, cat: string): boolean => i?.senses.some(s => s.startsWith(`${cat}:`)) ?? false
+
+/** First value of each category, worked out once for an item: the frames ask for it many times. */
+const catsOf = (i: Item): Map<string, string> => {
+  if (i.cats && i.cats.of === i.senses) return i.cats.map
+  const map = new Map<string, string>()
+  for (const s of i.senses) {
+    const at = s.indexOf(':')
+    if (at > 0 && !map.has(s.slice(0, at))) map.set(s.slice(0, at), s.slice(at + 1))
+  }
+  i.cats = { of: i.senses, map }
+  return map
+}
+
+export const hasCat = (i: Item | undefined, cat: string): boolean => i !== undefined && catsOf(i).has(cat)
 /** The value of a category's first sense: `valueOf(i, 'crop')`. */
-export const valueOf = (i: Item | undefined, cat: string): string | undefined => i?.senses.find(s => s.startsWith(`${cat}:`))?.slice(cat.length + 1)
+export const valueOf = (i: Item | undefined, cat: string): string | undefined => (i === undefined ? undefined : catsOf(i).get(cat))

@@ -4,6 +4,11 @@ const FREE = new Set(['filler', 'comma', 'and', 'stop', 'mark', 'on', 'off', 'wi
 
 /** What it costs to leave an item unexplained. Numbers cost most: a number nobody claimed is a reading gone wrong. */
 export const weightOf = (i: Item): number => {
+  i.weight ??= weigh(i)
+  return i.weight
+}
+
+const weigh = (i: Item): number => {
   if (i.ghost) return 0
   if (i.num !== undefined || i.sides) return 4
   if (!i.senses.length) return 1

@@ -5,6 +5,7 @@ import { lengthOf } from '../../book/pile.ts'
 import { bagsFor, edgeFt, fitFromStock, gravelTons, sheetNeed, tiresFor } from '../coverFit.ts'
 import { formOf } from '../farm/form.ts'
 import type { Now } from '../farm/now.ts'
+import { LEAST_FT } from '../farm/position.ts'
 import { type StockItem, stockOf } from '../farm/stock.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
 
@@ -17,7 +18,8 @@ export const cover = (book: Book, p: PileState, now: Now): Answer | Refusal => {
   const width = p.measured?.widthFt ?? p.planned.widthFt
   // A length read off a sheet would only find that sheet again.
   const form = length ? formOf(p) : undefined
-  if (!form || !length || !width) return refuse('no-size-known', { pile: p.name, missing: !width ? 'width' : 'length' })
+  if (!form || !length || !width)
+    return refuse('no-size-known', { pile: p.name, missing: !(width && width >= LEAST_FT) ? 'width' : 'length' })
   const { shape } = form
   const need = sheetNeed(shape)
   const stock = stockOf(book, now.day)

@@ -1,7 +1,7 @@
 import type { PileState } from '../../book/pile.ts'
 import type { Ft } from '../../units/measure.ts'
 import { type PileShape, shapeProblems, USUAL_RUN } from '../shape.ts'
-import { type Length, lengthKnown } from './position.ts'
+import { LEAST_FT, type Length, lengthKnown } from './position.ts'
 
 /** Height over width where nobody measured the height: sides of 3 to 1 under a crown would be a sixth; packed piles stand a little higher. Common practice, no source. */
 const USUAL_HEIGHT = 0.2
@@ -20,8 +20,9 @@ export interface PileForm {
 /** The pile's shape as measured, else as planned. A flat top makes it a trapezoid, else it is crowned. Undefined without width or length. */
 export const formOf = (p: PileState, length: Length | undefined = lengthKnown(p)): PileForm | undefined => {
   const widthFt = p.measured?.widthFt ?? p.planned.widthFt
-  if (!widthFt || !length) return undefined
-  const told = p.measured?.heightFt ?? p.planned.heightFt
+  if (!(widthFt && widthFt >= LEAST_FT) || !length) return undefined
+  const high = p.measured?.heightFt ?? p.planned.heightFt
+  const told = high && high > 0 ? high : undefined
   const heightFt = told ?? Math.min(HEIGHTS[1], Math.max(HEIGHTS[0], widthFt * USUAL_HEIGHT))
   const topWidthFt = p.measured?.topWidthFt
   const ramp = Math.min(USUAL_RUN * heightFt, length.ft / 2)

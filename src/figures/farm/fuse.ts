@@ -127,6 +127,9 @@ interface Since {
 
 const h = new Float64Array(N)
 
+/** At the very toe a foot is nothing by the form; in the yard it is still something. Common practice, no source. */
+const TOE_SLOPE = 0.1
+
 /** What a face read says: whole x (share behind it) = what is gone. Linear in the whole, the length's error and the waves of density. */
 export const readFace = (b: Belief, place: Place, sdFt: Ft, length: Ft, daySd: Share, gone: Share, since?: Since): void => {
   const g = since ? (place.behind - since.passed) / Math.max(0.05, 1 - since.passed) : place.behind
@@ -136,7 +139,7 @@ export const readFace = (b: Belief, place: Place, sdFt: Ft, length: Ft, daySd: S
   h[SILENT] = -1
   if (!since) h[STRETCH] = place.stretch
   for (let k = 0; k < WAVES; k++) h[FIRST_WAVE + k] = Math.sin((k + 1) * Math.PI * g)
-  learn(b, h, since ? gone - since.left * (1 - g) : gone, ((place.slope * sdFt) / length) ** 2 + daySd ** 2)
+  learn(b, h, since ? gone - since.left * (1 - g) : gone, ((Math.max(place.slope, TOE_SLOPE) * sdFt) / length) ** 2 + daySd ** 2)
 }
 
 /** So many feet are so much of the whole, and that is some days' use. */

@@ -14,6 +14,9 @@ export interface FaceReading {
   sdFt: Ft
 }
 
+/** Nothing shorter is a pile, ft. */
+export const LEAST_FT: Ft = 3
+
 /** How long a pile is along the way of its face, and how sure that is. */
 export interface Length {
   ft: Ft
@@ -32,7 +35,7 @@ const EYE_SD: Ft = 1
 
 export const lengthKnown = (p: PileState): Length | undefined => {
   const ft = lengthOf(p)
-  if (ft !== undefined && ft > 0)
+  if (ft !== undefined && ft >= LEAST_FT)
     return {
       ft,
       sd: p.measured?.lengthFt !== undefined ? MEASURED_SD : PLANNED_SD,
