@@ -90,7 +90,7 @@ export const makeCore = (parts: CoreParts): Core => {
     }))
   const readFor = (d: Desk, text: string, at: Instant, lang: Lang, from?: string): Reading => {
     const now = localTime(at, zone)
-    return read(text, { names: namesOf(d), now: { day: now.day, hour: now.hour }, lang, last: from === undefined ? undefined : lastTold(d.book, from, at) })
+    return read(text, { names: namesOf(d), now: { day: now.day, hour: now.hour }, lang, last: from === undefined ? undefined : lastTold(d.book, from, at), explain: from === undefined })
   }
 
   const handle = (message: Incoming): Result => {

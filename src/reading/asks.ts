@@ -9,9 +9,10 @@ const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
-  const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+  let text = ''
+  for (const i of items) for (const t of i.tokens) text += text ? ` ${t.norm}` : t.norm
   if (/^(?:(?:and|so|ok|okay|hey|uh|um|y|oye) )*(?:what if|y si) /.test(`${text} `)) return true
-  if ((speaksOf('qt:face', text) || speaksOf('qt:density', text)) && /\b(enough|enuf|bastante|suficiente)\b/.test(text) && !items.some(i => i.num !== undefined || has(i, 'find:good'))) return true
+  if (/\b(enough|enuf|bastante|suficiente)\b/.test(text) && (speaksOf('qt:face', text) || speaksOf('qt:density', text)) && !items.some(i => i.num !== undefined || has(i, 'find:good'))) return true
   const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break

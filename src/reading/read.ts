@@ -19,6 +19,8 @@ export interface ReadContext {
   lang: Lang
   /** What the sender told last, a moment ago: "and 3 of corn" goes on with it. */
   last?: FrameName
+  /** Keep a trace of how it was read; it costs as much as the reading. */
+  explain?: boolean
 }
 
 /** Frames that look forward by nature: their plans are what they record. */
@@ -181,7 +183,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
   const tokens = spellOut(tokenise(text).slice(0, mostTokens), ctx.names.taught)
   const s = scan(tokens, ctx.names, (words, taken) => findDates(words, taken, ctx.now), ctx.lang)
-  trace.push(`words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`)
+  const explain = ctx.explain === true
+  if (explain) trace.push(`words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`)
   const items = repair(s.items, trace)
   const found: { act: Act; sentence: number }[] = []
   const asks: Reading['asks'] = []
@@ -203,7 +206,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         explained += ask.used
         unread += ask.left
       } else unread += run.reduce((t, i) => t + Math.max(weightOf(i), i.senses.length ? 0 : 1), 0)
-      trace.push(`asks: ${ask ? `${ask.about} ${JSON.stringify(ask.slots)}` : 'something else'}`)
+      if (explain) trace.push(`asks: ${ask ? `${ask.about} ${JSON.stringify(ask.slots)}` : 'something else'}`)
       // a question tells nothing, but "7 loads on creek, how many is that?" would: only clauses before it in other sentences count
       continue
     }
@@ -242,15 +245,15 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   withWeather(found)
   merge(found)
   const acts = distribute(found.map(f => f.act), items)
-  for (const a of acts) trace.push(`${a.frame} (${a.mood}) ${JSON.stringify(a.slots)}${a.date ? ` on ${a.date.past}` : ''}${a.left ? ` left over: ${a.leftWords.join(', ')}` : ''}`)
+  if (explain) for (const a of acts) trace.push(`${a.frame} (${a.mood}) ${JSON.stringify(a.slots)}${a.date ? ` on ${a.date.past}` : ''}${a.left ? ` left over: ${a.leftWords.join(', ')}` : ''}`)
   const fix = fixOf(s.items)
-  if (fix) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
+  if (fix && explain) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
   const words = items.filter(i => i.tokens.some(t => t.kind !== 'mark')).length
   const unknown = items.filter(i => !i.senses.length).length
   const trade = items.filter(i => i.num !== undefined || i.sides || i.senses.some(x => /^(pile|crop|v|mat|what|cause|animal|sky|unit|thing|find|box):/.test(x))).length
   const code = /[{}[\]<>]|":/.test(text)
   const chatter = code || items.some(i => has(i, '<link>') || has(i, '<phone>')) || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
-  trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
+  if (explain) trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
   const plain = bareFix(s.items)
   const lesson = lessonIn(text)
   const forget = lesson ? undefined : forgottenIn(text, ctx.names.taught)

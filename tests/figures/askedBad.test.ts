@@ -129,7 +129,7 @@ describe('any book at all', () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     )
   })
 })

@@ -1,8 +1,8 @@
 import type { Answer } from '../../book/asks.ts'
 import type { Book } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
-import { addDays } from '../../units/calendar.ts'
 import { type Estimate, estimate } from '../farm/estimate.ts'
+import { dayIn } from '../farm/horizon.ts'
 import type { Now } from '../farm/now.ts'
 import { howLeft, notesLeft } from './howLeft.ts'
 import { type Refusal, refuse, slots } from './refusal.ts'
@@ -48,4 +48,4 @@ export const left = (book: Book, p: PileState, now: Now): Answer | Refusal => {
 /** Standard errors on either side of the middle that hold 80 of 100. */
 export const Z80 = 1.2816
 
-const runsOut = (e: Estimate, now: Now): string | undefined => (e.days ? addDays(now.day, Math.floor(e.days.mid)) : undefined)
+const runsOut = (e: Estimate, now: Now): string | undefined => (e.days ? dayIn(now.day, e.days.mid) : undefined)

@@ -2,6 +2,7 @@ import type { Answer, Ask } from '../../book/asks.ts'
 import type { Book } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import { addDays } from '../../units/calendar.ts'
+import { dayIn } from '../farm/horizon.ts'
 import { headOf } from '../farm/need.ts'
 import type { Now } from '../farm/now.ts'
 import { daysUntil, nextHarvest, reachOf } from '../farm/reach.ts'
@@ -33,7 +34,7 @@ export const reach = (book: Book, ask: Ask, now: Now, only?: PileState): Answer 
   )
   if (!r) return refuse('no-ration-known', only ? { pile: only.name } : {})
   const days = r.dayDry > 0 ? r.haveDry / r.dayDry : 0
-  const runsOut = addDays(now.day, Math.max(0, Math.floor(days)))
+  const runsOut = dayIn(now.day, days)
   const harvest = ask.until ? undefined : nextHarvest(book, now.day, ask.crop)
   const end = ask.until ?? harvest?.on
   if (!end) return refuse('no-harvest-known', { days, runsOut, lbDry: r.haveDry, lbDayAsFed: r.dayAsFed })

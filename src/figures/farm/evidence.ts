@@ -106,7 +106,7 @@ const fuseDays = (
 /** Use by the face alone, lb a day: so far along, so much of the whole gone, in so many days. */
 const useByFace = (p: PileState, readings: readonly FaceReading[], length: Length | undefined, whole: Whole): Lb | undefined => {
   const last = readings.at(-1)
-  if (!last || !length || !p.openedOn || whole.inLb <= 0 || last.atFt <= 0) return undefined
+  if (!last || !length || !p.openedOn || whole.inLb <= 0 || last.atFt < 1) return undefined
   const since = daysBetween(p.openedOn, last.on)
   return since >= 3 ? (whole.usable.mean * last.atFt) / length.ft / since : undefined
 }
@@ -131,7 +131,7 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
   let whole = wholeOf(filling, volume, loss, shown)
   const ref = referenceOf(days, needs, need, useByFace(p, readings, length, whole))
   const last = readings.at(-1)
-  if (whole.inLb <= 0 && length && last && last.atFt > 0 && ref.next > 0 && p.openedOn) {
+  if (whole.inLb <= 0 && length && last && last.atFt >= 1 && ref.next > 0 && p.openedOn) {
     whole = wholeByFace(ref.next * Math.max(1, daysBetween(p.openedOn, last.on)), last.atFt / length.ft, loss)
   }
   const copied = ref.from === 'ration' && isCopied(days, ref.days)

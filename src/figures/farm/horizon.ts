@@ -1,3 +1,4 @@
+import { addDays, type Day } from '../../units/calendar.ts'
 import type { Share } from '../../units/measure.ts'
 import { DAY_SD, type Part } from './fuse.ts'
 import { normalBelow } from './gauss.ts'
@@ -22,11 +23,11 @@ const goneBy = (parts: readonly Part[], d: number): Share => {
 }
 
 /** Past this many days a pile lasts for good. */
-const FOREVER = 4096
+export const FOREVER = 4096
 
 /**
- * The number of days within which the pile is gone with chance `q`, given that it is not gone yet: somebody still asks for it. Never below 0; undefined where
- * nothing is fed or it lasts for good.
+ * The number of days within which the pile is gone with chance `q`, given that it is not gone yet: somebody still asks for it. Never below 0 nor above `FOREVER`;
+ * undefined where nothing is fed.
  */
 export const daysAt = (parts: readonly Part[], q: Share): number | undefined => {
   if (!parts.some(p => p.use > 0)) return undefined
@@ -35,7 +36,7 @@ export const daysAt = (parts: readonly Part[], q: Share): number | undefined => 
   let low = 0
   let high = 8
   while (goneBy(parts, high) < chance && high < FOREVER) high *= 2
-  if (high >= FOREVER) return undefined
+  if (high >= FOREVER) return FOREVER
   while (high - low > 0.005) {
     const mid = (low + high) / 2
     if (goneBy(parts, mid) < chance) low = mid
@@ -43,6 +44,9 @@ export const daysAt = (parts: readonly Part[], q: Share): number | undefined => 
   }
   return (low + high) / 2
 }
+
+/** The last whole day that so many days cover. */
+export const dayIn = (from: Day, days: number): Day => addDays(from, Math.floor(Math.min(FOREVER, Math.max(0, days))))
 
 /** Mean and standard deviation of one of the numbers over all sets of guesses. */
 export const overall = (

@@ -1,9 +1,10 @@
 import { lengthOf, type PileState } from '../../book/pile.ts'
-import { addDays, type Day, daysBetween } from '../../units/calendar.ts'
+import { type Day, daysBetween } from '../../units/calendar.ts'
 import type { Ft, In } from '../../units/measure.ts'
 import { IN_PER_FT } from '../../units/measure.ts'
 import { passing, placeOf } from './advance.ts'
 import type { Estimate } from './estimate.ts'
+import { dayIn } from './horizon.ts'
 import { type FaceReading, lengthKnown, readingsOf } from './position.ts'
 
 export interface Rate {
@@ -78,5 +79,4 @@ export const faceToday = (p: PileState, day: Day, rate: Rate | undefined): Ft | 
 }
 
 /** The day the face gets so far, at its rate. */
-export const reachesOn = (day: Day, fromFt: Ft, toFt: Ft, inPerDay: In): Day =>
-  addDays(day, Math.max(0, Math.round(((toFt - fromFt) * IN_PER_FT) / inPerDay)))
+export const reachesOn = (day: Day, fromFt: Ft, toFt: Ft, inPerDay: In): Day => dayIn(day, ((toFt - fromFt) * IN_PER_FT) / inPerDay + 0.5)

@@ -1,9 +1,10 @@
 import { type Book, eventsOf, piles } from '../../book/book.ts'
 import type { EventOf } from '../../book/events.ts'
 import { hasFeed, type PileState } from '../../book/pile.ts'
-import { addDays, type Day, daysBetween } from '../../units/calendar.ts'
+import { type Day, daysBetween } from '../../units/calendar.ts'
 import type { Lb } from '../../units/measure.ts'
 import { type Estimate, estimate } from './estimate.ts'
+import { dayIn } from './horizon.ts'
 import { needOf, type WhatIf } from './need.ts'
 import type { Now } from './now.ts'
 
@@ -81,15 +82,15 @@ export const reachOf = (
   for (const { x, lb, dm } of uses) {
     const lbDry = (x.e.left.lb * dm) / 100
     const days = lb > 0 ? x.e.left.lb / lb : 0
-    legs.push({ pile: x.p.name, lbDry, opens: now.day, runsOut: addDays(now.day, Math.floor(days)), days })
+    legs.push({ pile: x.p.name, lbDry, opens: now.day, runsOut: dayIn(now.day, days), days })
   }
   let free = legs.map(l => l.runsOut).sort()[0]!
   const closed = all.filter(a => !base.includes(a)).sort((a, b) => ((a.p.sealedOn ?? '9') < (b.p.sealedOn ?? '9') ? -1 : 1))
   for (const { p, e } of closed) {
     const lbDry = (e.left.lb * e.evidence.dmPct) / 100
     const days = dayDry > 0 ? lbDry / dayDry : 0
-    legs.push({ pile: p.name, lbDry, opens: free, runsOut: addDays(free, Math.floor(days)), days })
-    free = addDays(free, Math.floor(days))
+    legs.push({ pile: p.name, lbDry, opens: free, runsOut: dayIn(free, days), days })
+    free = dayIn(free, days)
   }
   return { haveDry, haveSd, dayDry, dayAsFed, daySd, legs, dmPct }
 }
