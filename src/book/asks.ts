@@ -1,7 +1,25 @@
 import type { Event } from './events.ts'
 
 /** The kinds of question the assistant can answer, and the figures an answer carries. */
-export const ASKS = ['left', 'reach', 'status', 'loads', 'density', 'face', 'cover', 'plan', 'ready', 'mix', 'checks', 'loss', 'supplies', 'who', 'history', 'help', 'why'] as const
+export const ASKS = [
+  'left',
+  'reach',
+  'status',
+  'loads',
+  'density',
+  'face',
+  'cover',
+  'plan',
+  'ready',
+  'mix',
+  'checks',
+  'loss',
+  'supplies',
+  'who',
+  'history',
+  'help',
+  'why',
+] as const
 export type About = (typeof ASKS)[number]
 
 export interface Ask {

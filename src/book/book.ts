@@ -44,8 +44,19 @@ export interface Book {
 }
 
 export const newBook = (): Book => ({
-  last: 0, logged: [], byId: new Map(), bySource: new Map(), members: new Map(), settings: new Map(), questions: new Map(), said: new Set(),
-  byPile: new Map(), byType: new Map(), views: new Map(), naming: 0, names: undefined,
+  last: 0,
+  logged: [],
+  byId: new Map(),
+  bySource: new Map(),
+  members: new Map(),
+  settings: new Map(),
+  questions: new Map(),
+  said: new Set(),
+  byPile: new Map(),
+  byType: new Map(),
+  views: new Map(),
+  naming: 0,
+  names: undefined,
 })
 
 export const sourceKey = (s: Pick<Source, 'channel' | 'chat' | 'id'>): string => `${s.channel}\n${s.chat}\n${s.id}`
@@ -130,7 +141,8 @@ const inForce = (l: Logged): boolean => l.withdrawnBy === undefined
 const byDay = (a: Logged, b: Logged): number => (a.event.on < b.event.on ? -1 : a.event.on > b.event.on ? 1 : a.n - b.n)
 
 /** Events of one type in force, in the order they happened. */
-export const eventsOf = <T extends EventType>(book: Book, type: T): Told<T>[] => (book.byType.get(type) ?? []).filter(inForce).sort(byDay) as unknown as Told<T>[]
+export const eventsOf = <T extends EventType>(book: Book, type: T): Told<T>[] =>
+  (book.byType.get(type) ?? []).filter(inForce).sort(byDay) as unknown as Told<T>[]
 
 /** The state of one pile by its own name; undefined where no such pile is in the book. */
 export const pileState = (book: Book, name: string): PileState | undefined => {
@@ -165,12 +177,15 @@ export const pileNames = (book: Book): Map<string, string> => {
 export const boxes = (book: Book): Map<string, EventOf<'box'>> => new Map(eventsOf(book, 'box').map(t => [t.event.name, t.event]))
 
 /** Events in force that one message recorded. */
-export const eventsFrom = (book: Book, source: Pick<Source, 'channel' | 'chat' | 'id'>): Logged[] => (book.bySource.get(sourceKey(source)) ?? []).filter(inForce)
+export const eventsFrom = (book: Book, source: Pick<Source, 'channel' | 'chat' | 'id'>): Logged[] =>
+  (book.bySource.get(sourceKey(source)) ?? []).filter(inForce)
 
 /** Events in force between two days, inclusive. */
-export const eventsBetween = (book: Book, from: Day, to: Day): Logged[] => book.logged.filter(l => inForce(l) && l.event.on >= from && l.event.on <= to)
+export const eventsBetween = (book: Book, from: Day, to: Day): Logged[] =>
+  book.logged.filter(l => inForce(l) && l.event.on >= from && l.event.on <= to)
 
-export const setting = <T extends string | number | boolean>(book: Book, name: string, fallback: T): T => (book.settings.get(name) as T | undefined) ?? fallback
+export const setting = <T extends string | number | boolean>(book: Book, name: string, fallback: T): T =>
+  (book.settings.get(name) as T | undefined) ?? fallback
 
 /** What the crew calls a person; the channel's own mark where no name is known. */
 export const nameOf = (book: Book, person: string): string => book.members.get(person)?.name ?? person
@@ -178,6 +193,7 @@ export const nameOf = (book: Book, person: string): string => book.members.get(p
 /** The farm's own words, to what they mean, in the order they were taught. */
 export const lessons = (book: Book): Map<string, string> => {
   const out = new Map<string, string>()
-  for (const [name, value] of book.settings) if (name.startsWith('word:') && typeof value === 'string' && value !== '') out.set(name.slice(5), value)
+  for (const [name, value] of book.settings)
+    if (name.startsWith('word:') && typeof value === 'string' && value !== '') out.set(name.slice(5), value)
   return out
 }

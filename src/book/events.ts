@@ -4,7 +4,15 @@ import { isDay } from '../units/calendar.ts'
 /** The version written beside every stored event. A change of meaning raises it and adds an upgrade in `upgrade.ts`. */
 export const EVENT_VERSION = 1
 
-export const LISTED_CROPS = ['corn silage', 'haylage', 'grass silage', 'small-grain silage', 'sorghum silage', 'earlage', 'high-moisture corn'] as const
+export const LISTED_CROPS = [
+  'corn silage',
+  'haylage',
+  'grass silage',
+  'small-grain silage',
+  'sorghum silage',
+  'earlage',
+  'high-moisture corn',
+] as const
 export const MATERIALS = ['plastic', 'second plastic', 'barrier film', 'mesh', 'tarp', 'tires', 'gravel bags', 'gravel', 'dirt'] as const
 export const CAUSES = ['hail', 'wind', 'animal', 'machine', 'ice', 'unknown'] as const
 export const WHATS = ['hole', 'tear', 'loose edge', 'water', 'other'] as const
@@ -31,7 +39,8 @@ const common = {
 const some = <T extends z.ZodObject>(schema: T, keys: string[]) =>
   schema.refine(v => keys.some(k => (v as Record<string, unknown>)[k] !== undefined), `one of ${keys.join(', ')} is needed`)
 
-const event = <T extends string, S extends z.ZodRawShape>(type: T, slots: S) => z.strictObject({ type: z.literal(type), ...slots, ...common })
+const event = <T extends string, S extends z.ZodRawShape>(type: T, slots: S) =>
+  z.strictObject({ type: z.literal(type), ...slots, ...common })
 
 const haul = z.enum(['load', 'bucket']).describe('left out where it is load')
 const ration = z.enum(['load', 'bucket', 'batch'])
@@ -42,43 +51,88 @@ export const EVENTS = {
   box: event('box', { name, lb, crop: crop.optional() }),
   load: some(
     event('load', {
-      pile, crop, count: count.optional(), lb: lb.optional(), unit: haul.optional(), cut: z.int().positive().max(12).optional(), dmPct: pct.optional(),
-      box: name.optional(), field: name.optional(),
+      pile,
+      crop,
+      count: count.optional(),
+      lb: lb.optional(),
+      unit: haul.optional(),
+      cut: z.int().positive().max(12).optional(),
+      dmPct: pct.optional(),
+      box: name.optional(),
+      field: name.optional(),
     }),
     ['count', 'lb'],
   ),
   pack: event('pack', {
-    pile, tractors: count.optional(), tractorLb: lb.optional(), hours: z.number().positive().finite().optional(), layerIn: z.number().positive().finite().optional(),
+    pile,
+    tractors: count.optional(),
+    tractorLb: lb.optional(),
+    hours: z.number().positive().finite().optional(),
+    layerIn: z.number().positive().finite().optional(),
   }),
   size: event('size', { pile, ...size, heightFt: ft.optional(), topWidthFt: ft.optional() }),
   cover: event('cover', {
-    pile, material, change: z.enum(['on', 'off', 'back']), ...size, count: count.optional(), ft: ft.describe('how far rolled back').optional(),
+    pile,
+    material,
+    change: z.enum(['on', 'off', 'back']),
+    ...size,
+    count: count.optional(),
+    ft: ft.describe('how far rolled back').optional(),
   }),
   damage: event('damage', {
-    pile, cause: z.enum(CAUSES), animal: name.optional(), what: z.enum(WHATS).optional(), count: count.optional(), where: name.optional(),
+    pile,
+    cause: z.enum(CAUSES),
+    animal: name.optional(),
+    what: z.enum(WHATS).optional(),
+    count: count.optional(),
+    where: name.optional(),
   }),
   patch: event('patch', { pile, count: count.optional(), where: name.optional() }),
   check: event('check', { pile: pile.describe('a name or all'), finding: z.enum(['good', 'trouble']) }),
   weather: event('weather', {
-    kind: z.enum(WEATHERS), inches: z.number().positive().finite().optional(), mph: z.number().positive().finite().optional(), degF: z.number().finite().optional(),
+    kind: z.enum(WEATHERS),
+    inches: z.number().positive().finite().optional(),
+    mph: z.number().positive().finite().optional(),
+    degF: z.number().finite().optional(),
   }),
   open: event('open', { pile, why: z.enum(['feed', 'add']) }),
-  feed: some(event('feed', { pile, lb: lb.optional(), count: count.optional(), ft: ft.optional(), unit: ration.optional() }), ['lb', 'count', 'ft']),
+  feed: some(event('feed', { pile, lb: lb.optional(), count: count.optional(), ft: ft.optional(), unit: ration.optional() }), [
+    'lb',
+    'count',
+    'ft',
+  ]),
   face: some(event('face', { pile, atFt: ft.describe('from the end first opened').optional(), leftFt: ft.optional() }), ['atFt', 'leftFt']),
-  spoil: some(event('spoil', { pile, lb: lb.optional(), count: count.optional(), ft: ft.optional(), unit: ration.optional() }), ['lb', 'count', 'ft']),
+  spoil: some(event('spoil', { pile, lb: lb.optional(), count: count.optional(), ft: ft.optional(), unit: ration.optional() }), [
+    'lb',
+    'count',
+    'ft',
+  ]),
   shift: event('shift', { pile, toPile: pile, ft: ft.optional(), lb: lb.optional(), count: count.optional(), unit: ration.optional() }),
   empty: event('empty', { pile }),
   test: some(event('test', { pile: pile.optional(), crop: crop.optional(), dmPct: pct }), ['pile', 'crop']),
   ration: some(
     event('ration', {
-      pile: pile.optional(), crop: crop.optional(), group: name.optional(), head: count.optional(), lbPerHead: lb.optional(), lbPerDay: lb.optional(),
+      pile: pile.optional(),
+      crop: crop.optional(),
+      group: name.optional(),
+      head: count.optional(),
+      lbPerHead: lb.optional(),
+      lbPerDay: lb.optional(),
       basis: z.enum(['as fed', 'dry']).optional(),
     }),
     ['head', 'lbPerHead', 'lbPerDay'],
   ),
   supply: event('supply', { item: name, change: z.enum(['add', 'use', 'have']), count: z.number().nonnegative().finite(), ...size }),
   harvest: event('harvest', { crop, cut: z.int().positive().max(12).optional(), acres: z.number().positive().finite().optional() }),
-  remind: event('remind', { about: z.string().min(1).max(500), time: z.string().regex(/^\d{2}:\d{2}$/).optional(), who: name.optional(), every: z.enum(['day', 'week', 'month']).optional() }),
+  remind: event('remind', {
+    about: z.string().min(1).max(500),
+    time: z
+      .string()
+      .regex(/^\d{2}:\d{2}$/)
+      .optional(),
+    who: name.optional(),
+    every: z.enum(['day', 'week', 'month']).optional(),
+  }),
   note: event('note', { text: z.string().min(1).max(4096) }),
 } as const
 

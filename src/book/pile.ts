@@ -70,8 +70,29 @@ export interface PileState {
 }
 
 export const newPile = (name: string): PileState => ({
-  name, alsoCalled: [], planned: {}, loads: [], packs: [], covers: [], damages: [], patches: [], checks: [], opens: [], feeds: [], faces: [], spoils: [],
-  shiftsIn: [], shiftsOut: [], tests: [], rations: [], stage: 'planned', sheets: [], mesh: false, tires: 0, bags: 0, open: [],
+  name,
+  alsoCalled: [],
+  planned: {},
+  loads: [],
+  packs: [],
+  covers: [],
+  damages: [],
+  patches: [],
+  checks: [],
+  opens: [],
+  feeds: [],
+  faces: [],
+  spoils: [],
+  shiftsIn: [],
+  shiftsOut: [],
+  tests: [],
+  rations: [],
+  stage: 'planned',
+  sheets: [],
+  mesh: false,
+  tires: 0,
+  bags: 0,
+  open: [],
 })
 
 /** Length along which the face moves: measured where it was measured, else as planned, ft. */
@@ -131,7 +152,17 @@ export const addToPile = (p: PileState, t: Told, side: 'from' | 'to' = 'from'): 
   // An emptied pile that is filled again is a new one on the old slab.
   if (p.stage === 'empty' && (e.type === 'load' || (e.type === 'shift' && side === 'to'))) {
     const { name, alsoCalled, planned, wallFt } = p
-    Object.assign(p, newPile(name), { alsoCalled, planned, wallFt, measured: undefined, sealedOn: undefined, openedOn: undefined, emptyOn: undefined, face: undefined, lastCheck: undefined })
+    Object.assign(p, newPile(name), {
+      alsoCalled,
+      planned,
+      wallFt,
+      measured: undefined,
+      sealedOn: undefined,
+      openedOn: undefined,
+      emptyOn: undefined,
+      face: undefined,
+      lastCheck: undefined,
+    })
   }
   switch (e.type) {
     case 'pile':

@@ -76,16 +76,27 @@ export const lineReader = (core: Core, run: string): LineReader => {
     const parsed = Line.safeParse(raw)
     if (!parsed.success) return wrong(why(parsed.error))
     const l = parsed.data
-    if (l.text === undefined) return wrong(l.voice !== undefined ? 'voice: no recogniser is set up here, send the words as text' : 'text: is missing')
+    if (l.text === undefined)
+      return wrong(l.voice !== undefined ? 'voice: no recogniser is set up here, send the words as text' : 'text: is missing')
     const at = new Date(l.at).toISOString()
     const last = clocks.get(l.farm)
     if (last !== undefined && at < last) return wrong(`at: runs backwards, the farm's clock stands at ${last}; nothing was recorded`)
     const out: LineOut[] = dueBetween(l.farm, at)
     const chat = l.chat ?? l.from
     const message: Incoming = {
-      channel: 'lines', farm: l.farm, chat, private: l.chat === undefined || l.chat === l.from, from: l.from, role: l.role, id: String(l.id ?? `${run}-${line}`),
-      edit: l.edits === undefined ? '' : String(l.id ?? `${run}-${line}`), at, text: l.text,
-      ...(l.edits === undefined ? {} : { edits: String(l.edits) }), ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }), ...(l.photo ? { photo: true } : {}),
+      channel: 'lines',
+      farm: l.farm,
+      chat,
+      private: l.chat === undefined || l.chat === l.from,
+      from: l.from,
+      role: l.role,
+      id: String(l.id ?? `${run}-${line}`),
+      edit: l.edits === undefined ? '' : String(l.id ?? `${run}-${line}`),
+      at,
+      text: l.text,
+      ...(l.edits === undefined ? {} : { edits: String(l.edits) }),
+      ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }),
+      ...(l.photo ? { photo: true } : {}),
       ...(/\bpilehand\b/i.test(l.text) ? { addressed: true } : {}),
     }
     return { line, out, message }
@@ -111,12 +122,21 @@ export const lineReader = (core: Core, run: string): LineReader => {
 /** Empty lists may be left out. */
 const slim = (r: Result): Partial<Result> => ({
   outcome: r.outcome,
-  ...(r.recorded.length ? { recorded: r.recorded } : {}), ...(r.withdrawn.length ? { withdrawn: r.withdrawn } : {}), ...(r.asks.length ? { asks: r.asks } : {}),
-  ...(r.answers.length ? { answers: r.answers } : {}), ...(r.replies.length ? { replies: r.replies } : {}),
+  ...(r.recorded.length ? { recorded: r.recorded } : {}),
+  ...(r.withdrawn.length ? { withdrawn: r.withdrawn } : {}),
+  ...(r.asks.length ? { asks: r.asks } : {}),
+  ...(r.answers.length ? { answers: r.answers } : {}),
+  ...(r.replies.length ? { replies: r.replies } : {}),
 })
 
 /** Reads standard input to its end, writing what each line brings about as it comes. */
-export const runLines = async (core: Core, input: NodeJS.ReadableStream, write: (line: string) => void, run: string, second?: Second): Promise<void> => {
+export const runLines = async (
+  core: Core,
+  input: NodeJS.ReadableStream,
+  write: (line: string) => void,
+  run: string,
+  second?: Second,
+): Promise<void> => {
   const reader = lineReader(core, run)
   for await (const text of createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY })) {
     if (!text.trim()) continue

@@ -43,7 +43,13 @@ export const withSecond =
     const role = message.role ?? member?.role
     if (role !== 'owner' && role !== 'crew') return undefined
     const lang = member?.lang ?? 'en'
-    const farm = { piles: [...pileNames(book).keys()], boxes: [...boxes(book).keys()], crops: cropsOf(book), today: localDay(message.at, zone), lang }
+    const farm = {
+      piles: [...pileNames(book).keys()],
+      boxes: [...boxes(book).keys()],
+      crops: cropsOf(book),
+      today: localDay(message.at, zone),
+      lang,
+    }
     const got = await reader.guess(message.text, farm, signal)
     // the book may be closed by now
     if (!got || signal?.aborted) return undefined

@@ -63,7 +63,12 @@ export const guessSchema = (): Record<string, unknown> => z.toJSONSchema(Guess, 
 
 const Completion = z.object({
   choices: z
-    .array(z.object({ finish_reason: z.string().nullish(), message: z.object({ content: z.string().nullish(), refusal: z.string().nullish() }) }))
+    .array(
+      z.object({
+        finish_reason: z.string().nullish(),
+        message: z.object({ content: z.string().nullish(), refusal: z.string().nullish() }),
+      }),
+    )
     .min(1),
 })
 
@@ -114,8 +119,15 @@ const fits = ({ frame, on, ...slots }: Said, farm: Farm): boolean => {
 const NAMES = ['pile', 'toPile', 'name', 'box', 'crop'] as const
 
 const actOf = ({ frame, on, ...slots }: Said): Act => ({
-  frame, mood: 'fact', slots, ...(on !== undefined && { date: { from: 0, to: 0, past: on, future: on, explicit: true } }),
-  used: 1, left: 0, leftWords: [], leftNumbers: 0, full: true,
+  frame,
+  mood: 'fact',
+  slots,
+  ...(on !== undefined && { date: { from: 0, to: 0, past: on, future: on, explicit: true } }),
+  used: 1,
+  left: 0,
+  leftWords: [],
+  leftNumbers: 0,
+  full: true,
 })
 
 /** The acts in an answer's text, or why there are none. */
@@ -155,7 +167,10 @@ export const makeSecondReader = (o: SecondReaderOptions): SecondReader => {
       body: JSON.stringify({
         model: o.name ?? 'default',
         temperature: 0,
-        messages: [{ role: 'system', content: system }, { role: 'user', content: JSON.stringify({ ...farm, message: text }) }],
+        messages: [
+          { role: 'system', content: system },
+          { role: 'user', content: JSON.stringify({ ...farm, message: text }) },
+        ],
         response_format: format,
       }),
       signal,
@@ -169,7 +184,8 @@ export const makeSecondReader = (o: SecondReaderOptions): SecondReader => {
     const completion = Completion.safeParse(JSON.parse(body))
     if (!completion.success) return 'no completion'
     const { finish_reason, message } = completion.data.choices[0]!
-    if (message.refusal || !message.content || finish_reason === 'length' || finish_reason === 'content_filter') return 'refused or cut short'
+    if (message.refusal || !message.content || finish_reason === 'length' || finish_reason === 'content_filter')
+      return 'refused or cut short'
     return actsIn(message.content, farm)
   }
 

@@ -44,7 +44,9 @@ export const buildLexicon = (en: Record<string, string>, es: Record<string, stri
     else byFirst.set(p.words[0]!, [p])
   }
   for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
-  const singles = [...byKey.values()].filter(p => p.words.length === 1 && p.words[0]!.length >= 5 && [...p.en, ...p.es].some(s => s !== 'filler')).map(p => p.words[0]!)
+  const singles = [...byKey.values()]
+    .filter(p => p.words.length === 1 && p.words[0]!.length >= 5 && [...p.en, ...p.es].some(s => s !== 'filler'))
+    .map(p => p.words[0]!)
   return { byFirst, singles }
 }
 

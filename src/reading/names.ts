@@ -37,7 +37,12 @@ export interface NameIndex {
   taught: ReadonlyMap<string, string>
 }
 
-const split = (name: string): string[] => name.trim().split(/[\s-]+/).map(foldWord).filter(Boolean)
+const split = (name: string): string[] =>
+  name
+    .trim()
+    .split(/[\s-]+/)
+    .map(foldWord)
+    .filter(Boolean)
 
 /** An index over the farm's names, made once for each state of the book. */
 export const indexNames = (names: Names): NameIndex => {
@@ -73,12 +78,16 @@ const swapped = (a: string, b: string): boolean => {
 
 /** True where `typed` is one slip of a thumb away from `name`: a letter wrong, missing, doubled, or two swapped. */
 export const isSlip = (typed: string, name: string): boolean =>
-  typed !== name && name.length >= 4 && typed.length >= 3 && ((Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))) || isShort(typed, name))
+  typed !== name &&
+  name.length >= 4 &&
+  typed.length >= 3 &&
+  ((Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))) || isShort(typed, name))
 
 /** The name that starts at token `i`, written right. */
 export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {
   for (const e of index.byFirst.get(tokens[i]!.norm) ?? []) {
-    if (e.words.every((w, k) => tokens[i + k]?.norm === w)) return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false }
+    if (e.words.every((w, k) => tokens[i + k]?.norm === w))
+      return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false }
   }
   // a possessive or a run-together: "shops", "northpile"
   const bare = tokens[i]!.norm.replace(/(?:s|pile)$/, '')
@@ -99,7 +108,16 @@ export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWord
     const wrong = e.words.filter((w, k) => w !== run[k]!.norm)
     // beside a word that is right, a short one may be wrong too: "ol slab"
     const typed = wrong.length === 1 ? run[e.words.indexOf(wrong[0]!)]!.norm : ''
-    if (wrong.length === 1 && (isSlip(typed, wrong[0]!) || (e.words.length > 1 && wrong[0]!.length === 3 && typed.length >= 2 && typed[0] === wrong[0]![0] && distance(typed, wrong[0]!) === 1))) found.set(e.name, { from: i, to: i + e.words.length, kind: 'pile', name: e.name, slip: true })
+    if (
+      wrong.length === 1 &&
+      (isSlip(typed, wrong[0]!) ||
+        (e.words.length > 1 &&
+          wrong[0]!.length === 3 &&
+          typed.length >= 2 &&
+          typed[0] === wrong[0]![0] &&
+          distance(typed, wrong[0]!) === 1))
+    )
+      found.set(e.name, { from: i, to: i + e.words.length, kind: 'pile', name: e.name, slip: true })
   }
   return found.size === 1 ? [...found.values()][0] : undefined
 }

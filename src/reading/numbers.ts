@@ -37,7 +37,8 @@ export const unitTail = (tokens: Token[], i: number): { length: number; adds: nu
 /** "and a half", "and three quarters", "y medio": how many tokens, and what they add. */
 const tail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => {
   const w = (k: number) => tokens[i + k]?.norm ?? ''
-  if (w(0) === 'y') return w(1) === 'medio' || w(1) === 'media' ? { length: 2, adds: 0.5 } : w(1) === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
+  if (w(0) === 'y')
+    return w(1) === 'medio' || w(1) === 'media' ? { length: 2, adds: 0.5 } : w(1) === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
   if (w(0) !== 'and' && w(0) !== '&' && w(0) !== 'n') return undefined
   const k = w(1) === 'a' || w(1) === 'one' ? 2 : 1
   if (w(k) === 'half') return { length: k + 1, adds: 0.5 }
@@ -88,13 +89,21 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
     } else if ((w() === 'and' || w() === 'y') && group !== undefined && k > i) {
       // "a hundred and thirty", "treinta y dos"; never "five and two"
       const next = tokens[k + 1]?.norm ?? ''
-      const joins = (w() === 'and' && group >= 100 && group % 100 === 0 && (small(next) !== undefined || tens(next) !== undefined)) || (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
+      const joins =
+        (w() === 'and' && group >= 100 && group % 100 === 0 && (small(next) !== undefined || tens(next) !== undefined)) ||
+        (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
       if (!joins) break
       k++
     } else if (total > 0 && group === undefined && Object.hasOwn(EN_HOMOPHONES, w()) && tokens[k + 1]?.norm === 'hundred') {
       group = EN_HOMOPHONES[w()]!
       k++
-    } else if (w() === 'and' && group === undefined && total > 0 && (small(tokens[k + 1]?.norm ?? '') !== undefined || tens(tokens[k + 1]?.norm ?? '') !== undefined)) k++
+    } else if (
+      w() === 'and' &&
+      group === undefined &&
+      total > 0 &&
+      (small(tokens[k + 1]?.norm ?? '') !== undefined || tens(tokens[k + 1]?.norm ?? '') !== undefined)
+    )
+      k++
     else if (digits() !== undefined && total > 0 && group === undefined && digits()! < 1000 && Number.isInteger(digits()!)) {
       group = digits()!
       k++
@@ -122,7 +131,8 @@ const PARTS: Record<string, number> = { quarters: 4, thirds: 3, eighths: 8, tent
 /** Numbers, with "three quarters" and "6 tenths" as the fractions they are. */
 const one = (tokens: Token[], i: number): NumberItem | undefined => {
   const n = whole(tokens, i)
-  const part = n && !n.ordinal && !n.feet && !n.inches && Object.hasOwn(PARTS, tokens[n.to]?.norm ?? '') ? PARTS[tokens[n.to]!.norm]! : undefined
+  const part =
+    n && !n.ordinal && !n.feet && !n.inches && Object.hasOwn(PARTS, tokens[n.to]?.norm ?? '') ? PARTS[tokens[n.to]!.norm]! : undefined
   return n && part ? { from: n.from, to: n.to + 1, value: n.value / part } : n
 }
 
@@ -134,13 +144,19 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       const next = tokens[i + 1]
       const f = fraction(next)
       if (f !== undefined && Number.isInteger(t.value)) return { from: i, to: i + 2, value: t.value + f }
-      if (next?.kind === 'number' && next.value !== undefined && next.value < 1 && next.text.length === 1) return { from: i, to: i + 2, value: t.value + next.value }
+      if (next?.kind === 'number' && next.value !== undefined && next.value < 1 && next.text.length === 1)
+        return { from: i, to: i + 2, value: t.value + next.value }
       // "12 mil 500", "12 thousand 5 hundred", "9 hundred"
       if (next && scaleOf(next.norm) !== undefined && !/k$/i.test(t.text)) {
         const scale = scaleOf(next.norm)!
         let value = t.value * scale
         let to = i + 2
-        const rest = tokens[to]?.kind === 'number' && tokens[to]!.value !== undefined && tokens[to]!.value! < scale ? { to: to + 1, value: tokens[to]!.value! } : scale === 1000 ? words(tokens, to) : undefined
+        const rest =
+          tokens[to]?.kind === 'number' && tokens[to]!.value !== undefined && tokens[to]!.value! < scale
+            ? { to: to + 1, value: tokens[to]!.value! }
+            : scale === 1000
+              ? words(tokens, to)
+              : undefined
         if (rest && rest.value < scale && scale === 1000 && rest.value >= 10) {
           value += rest.value
           to = rest.to
@@ -165,11 +181,18 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     return undefined
   }
   if (t.kind !== 'word') return undefined
-  if (n === 'quarter' && (tokens[i + 1]?.norm === 'inch' || (tokens[i + 1]?.norm === 'of' && tokens[i + 2]?.norm === 'an'))) return { from: i, to: tokens[i + 1]!.norm === 'of' ? i + 3 : i + 1, value: 0.25 }
-  if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && tail(tokens, i + 1)) return { from: i, to: i + 1 + tail(tokens, i + 1)!.length, value: 1 + tail(tokens, i + 1)!.adds, ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }) }
+  if (n === 'quarter' && (tokens[i + 1]?.norm === 'inch' || (tokens[i + 1]?.norm === 'of' && tokens[i + 2]?.norm === 'an')))
+    return { from: i, to: tokens[i + 1]!.norm === 'of' ? i + 3 : i + 1, value: 0.25 }
+  if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && tail(tokens, i + 1))
+    return {
+      from: i,
+      to: i + 1 + tail(tokens, i + 1)!.length,
+      value: 1 + tail(tokens, i + 1)!.adds,
+      ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }),
+    }
   const w = (k: number) => tokens[i + k]?.norm ?? ''
   if (n === 'half' || n === 'medio' || n === 'media') {
-    if ((w(1) === 'dozen' || w(1) === 'docena' || w(1) === 'dosena')) return { from: i, to: i + 2, value: 6 }
+    if (w(1) === 'dozen' || w(1) === 'docena' || w(1) === 'dosena') return { from: i, to: i + 2, value: 6 }
     let to = i + 1
     if (w(1) === 'of') to++
     if (tokens[to]?.norm === 'a' || tokens[to]?.norm === 'an') to++
@@ -189,7 +212,8 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
   const q = words(tokens, i)
   if (q) {
     // "five dozen"
-    if (tokens[q.to] && (tokens[q.to]!.norm === 'dozen' || tokens[q.to]!.norm === 'docenas')) return { from: i, to: q.to + 1, value: q.value * 12 }
+    if (tokens[q.to] && (tokens[q.to]!.norm === 'dozen' || tokens[q.to]!.norm === 'docenas'))
+      return { from: i, to: q.to + 1, value: q.value * 12 }
     const h = tail(tokens, q.to)
     if (h) return { from: i, to: q.to + h.length, value: q.value + (q.value >= 1000 ? 1000 : 1) * h.adds }
     const f = fraction(tokens[q.to])
@@ -199,7 +223,14 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
   }
   if (Object.hasOwn(EN_HOMOPHONES, n)) {
     const h = tail(tokens, i + 1)
-    if (h && (w(1 + h.length) === 'feet' || w(1 + h.length) === 'foot' || w(1 + h.length) === 'ft' || /^(loads|buckets|inches|tons|batches)$/.test(w(1 + h.length)))) return { from: i, to: i + 1 + h.length, value: EN_HOMOPHONES[n]! + h.adds }
+    if (
+      h &&
+      (w(1 + h.length) === 'feet' ||
+        w(1 + h.length) === 'foot' ||
+        w(1 + h.length) === 'ft' ||
+        /^(loads|buckets|inches|tons|batches)$/.test(w(1 + h.length)))
+    )
+      return { from: i, to: i + 1 + h.length, value: EN_HOMOPHONES[n]! + h.adds }
     // "ate thousand five hundred", "to hundred"
     if (scaleOf(w(1)) !== undefined) {
       const name = Object.keys(EN_UNITS).find(k => EN_UNITS[k] === EN_HOMOPHONES[n])!
@@ -220,7 +251,8 @@ export const numberAt = (tokens: Token[], i: number): NumberItem | undefined => 
   if (!a.weak && (join === '-' || join === 'to' || join === 'or' || join === 'o' || join === 'a')) {
     const b = tokens[a.to + 1] ? one(tokens, a.to + 1) : undefined
     // "10 to 12", "two or three": close together and rising; "2 to 1" is a ratio and "9 - 2" nothing
-    if (b && !b.weak && !b.ordinal && !b.feet && !b.inches && b.value > a.value && b.value <= a.value * 2 + 1) return { from: a.from, to: b.to, value: b.value, range: [a.value, b.value] }
+    if (b && !b.weak && !b.ordinal && !b.feet && !b.inches && b.value > a.value && b.value <= a.value * 2 + 1)
+      return { from: a.from, to: b.to, value: b.value, range: [a.value, b.value] }
   }
   return a
 }

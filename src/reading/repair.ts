@@ -22,13 +22,20 @@ export const repair = (items: Item[], trace: string[]): Item[] => {
     const at = out.findIndex((i, k) => k > 0 && has(i, 'fix:no') && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)))
     if (at < 0) return out
     let end = at + 1
-    while (out[end] && (has(out[end], 'fix:no') || has(out[end], 'fix:make') || (isThin(out[end]!) && !kindOf(out[end])) || has(out[end], 'comma'))) end++
+    while (
+      out[end] &&
+      (has(out[end], 'fix:no') || has(out[end], 'fix:make') || (isThin(out[end]!) && !kindOf(out[end])) || has(out[end], 'comma'))
+    )
+      end++
     const next = out[end]
     const kind = kindOf(next)
     let old = -1
     for (let k = at - 1; k >= Math.max(0, at - 9) && kind; k--) {
       if (has(out[k], 'stop')) break
-      if (kindOf(out[k]) === kind && (kind !== 'num' || out[k]!.unit === undefined || next!.unit === undefined || out[k]!.unit === next!.unit)) {
+      if (
+        kindOf(out[k]) === kind &&
+        (kind !== 'num' || out[k]!.unit === undefined || next!.unit === undefined || out[k]!.unit === next!.unit)
+      ) {
         old = k
         break
       }
@@ -41,8 +48,18 @@ export const repair = (items: Item[], trace: string[]): Item[] => {
       return [...out.slice(0, at + 1), ...fixed]
     }
     // "no" between a value and another of its kind may deny the second: "2 holes in barn no holes in shop"
-    if (next.senses.some(s => s.startsWith('what')) && has(out[at], 'm:no') && out[at]!.tokens.length === 1 && !has(out[at - 1], 'comma') && next.num === undefined) return out
-    const merged: Item = kind === 'num' && next.unit === undefined && out[old]!.unit !== undefined ? { ...next, unit: out[old]!.unit, senses: [...new Set([...next.senses, ...out[old]!.senses])] } : next
+    if (
+      next.senses.some(s => s.startsWith('what')) &&
+      has(out[at], 'm:no') &&
+      out[at]!.tokens.length === 1 &&
+      !has(out[at - 1], 'comma') &&
+      next.num === undefined
+    )
+      return out
+    const merged: Item =
+      kind === 'num' && next.unit === undefined && out[old]!.unit !== undefined
+        ? { ...next, unit: out[old]!.unit, senses: [...new Set([...next.senses, ...out[old]!.senses])] }
+        : next
     trace.push(`mended: ${out[old]!.text} → ${next.text}`)
     out = [...out.slice(0, old), ...(end - old > 1 ? [merged] : []), ...out.slice(old + 1, at), ...out.slice(end + 1)]
     void valueOf

@@ -47,7 +47,9 @@ const isUnit = (tokens: Token[], i: number): Phrase | undefined => {
     const mended = mendWord(LEXICON, tokens[i]!.norm)
     if (mended) p = phraseAt(tokens, i, mended)
   }
-  return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape') ? p : undefined
+  return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape')
+    ? p
+    : undefined
 }
 
 const isMore = (tokens: Token[], i: number): boolean => {
@@ -56,7 +58,15 @@ const isMore = (tokens: Token[], i: number): boolean => {
 }
 
 const make = (tokens: Token[], from: number, to: number, senses: string[], more: Partial<Item> = {}): Item => ({
-  from, to, senses, text: tokens.slice(from, to).map(t => t.text).join(' '), tokens: tokens.slice(from, to), ...more,
+  from,
+  to,
+  senses,
+  text: tokens
+    .slice(from, to)
+    .map(t => t.text)
+    .join(' '),
+  tokens: tokens.slice(from, to),
+  ...more,
 })
 
 const BY = new Set(['x', 'by', 'por', '*', 'buy', 'bye'])
@@ -67,7 +77,7 @@ const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[] } | 
   let k = i
   for (;;) {
     const n = numberAt(tokens, k)
-    if (!n || n.ordinal || n.weak && !n.value) break
+    if (!n || n.ordinal || (n.weak && !n.value)) break
     if (n.weak && sides.length === 0 && n.to === k + 1) break
     if (n.range) break
     sides.push(n.value)
@@ -105,8 +115,36 @@ const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   }
   let at = n.to
   // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
-  const skip = new Set(['of', 'more', 'mas', 'de', 'd', 'big', 'full', 'good', 'nice', 'heavy', 'small', 'little', 'other', 'buenos', 'more', 'extra', 'additional', 'heaping', 'short', 'square', 'solid'])
-  while (tokens[at] && (skip.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) && at - n.to < 2 && !isUnit(tokens, at)) at++
+  const skip = new Set([
+    'of',
+    'more',
+    'mas',
+    'de',
+    'd',
+    'big',
+    'full',
+    'good',
+    'nice',
+    'heavy',
+    'small',
+    'little',
+    'other',
+    'buenos',
+    'more',
+    'extra',
+    'additional',
+    'heaping',
+    'short',
+    'square',
+    'solid',
+  ])
+  while (
+    tokens[at] &&
+    (skip.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) &&
+    at - n.to < 2 &&
+    !isUnit(tokens, at)
+  )
+    at++
   const p = isUnit(tokens, at)
   if (p) {
     const senses = sensesOf(p, lang)
@@ -123,8 +161,12 @@ const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
         const isInch = next && [...next.en, ...next.es].includes('unit:in')
         const ends = j === to && (!tokens[inch.to] || tokens[inch.to]!.kind === 'mark')
         const dim = tokens[inch.to] && phraseAt(tokens, inch.to)
-        const hasDim = j === to && dim && [...dim.en, ...dim.es].some(s => s.startsWith('dim:')) && !(dim.en.includes('unit:in'))
-        if (isInch || ends || hasDim) return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, ['num'], { num: n.value + inch.value / 12, unit: 'ft' })
+        const hasDim = j === to && dim && [...dim.en, ...dim.es].some(s => s.startsWith('dim:')) && !dim.en.includes('unit:in')
+        if (isInch || ends || hasDim)
+          return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, ['num'], {
+            num: n.value + inch.value / 12,
+            unit: 'ft',
+          })
       }
       const h = unitTail(tokens, to)
       if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
@@ -148,12 +190,23 @@ export interface Scan {
   lang: Lang
 }
 
-const DIRECTION = /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
+const DIRECTION =
+  /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
 
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
-export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], taken: (i: number) => boolean) => DateItem[], fallback: Lang): Scan => {
-  const spanish = typed.some((t, i) => t.kind === 'word' && (LEXICON.byFirst.get(t.norm)?.some(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0) ?? false) && i >= 0)
+export const scan = (
+  typed: Token[],
+  names: NameIndex,
+  dates: (tokens: Token[], taken: (i: number) => boolean) => DateItem[],
+  fallback: Lang,
+): Scan => {
+  const spanish = typed.some(
+    (t, i) =>
+      t.kind === 'word' &&
+      (LEXICON.byFirst.get(t.norm)?.some(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0) ?? false) &&
+      i >= 0,
+  )
   const tokens = respell(LEXICON, typed, w => names.byFirst.has(w) || COMMON.has(w), spanish || fallback === 'es')
   const lang = languageOf(tokens, fallback, w => names.byFirst.has(w))
   const n = tokens.length
@@ -184,7 +237,11 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     if (taken[i]) continue
     // "golf ball", "todo al cien": phrases whose words only look like numbers
     const longer = tokens[i]!.kind === 'word' ? phraseAt(tokens, i) : undefined
-    if (longer && longer.words.length > 1 && [...longer.en, ...longer.es].some(s => s.startsWith('stone:') || s.startsWith('pick:') || s.startsWith('find:') || s === 'vague')) {
+    if (
+      longer &&
+      longer.words.length > 1 &&
+      [...longer.en, ...longer.es].some(s => s.startsWith('stone:') || s.startsWith('pick:') || s.startsWith('find:') || s === 'vague')
+    ) {
       i += longer.words.length - 1
       continue
     }
@@ -198,7 +255,10 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     const q = numberAt(tokens, i)
     if (!q || q.ordinal) continue
     // "rdy 2 open", "opnd 2 feed": a word in a digit's clothes
-    if ((tokens[i]!.text === '2' || tokens[i]!.text === '4') && /^(feed|open|add|put|top|patch|cover|check|use|dar|echar)$/.test(tokens[i + 1]?.norm ?? '')) {
+    if (
+      (tokens[i]!.text === '2' || tokens[i]!.text === '4') &&
+      /^(feed|open|add|put|top|patch|cover|check|use|dar|echar)$/.test(tokens[i + 1]?.norm ?? '')
+    ) {
       toWord.add(i)
       continue
     }
@@ -209,13 +269,22 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
       const w = tokens[i]!.norm
       const article = w === 'a' || w === 'an' || w === 'un' || w === 'una' || w === 'one' || w === 'uno' || w === 'once'
       const p = tokens[q.to] ? phraseAt(tokens, q.to) : undefined
-      const whats = p && [...p.en, ...p.es].some(s => s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape' || (s.startsWith('mat:') && /^(bought|have|got|counted|used|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')))
+      const whats =
+        p &&
+        [...p.en, ...p.es].some(
+          s =>
+            s === 'what:hole' ||
+            s === 'what:tear' ||
+            s === 'item:patch tape' ||
+            (s.startsWith('mat:') && /^(bought|have|got|counted|used|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')),
+        )
       if (w === 'one' || w === 'uno' || w === 'once') {
         if (bare && !whats && w !== 'once' && n > 1) continue
         if (w === 'once' && bare && lang === 'en') continue
       } else {
         const fits = article
-          ? (bare && whats === true && (w === 'un' || w === 'una')) || (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))
+          ? (bare && whats === true && (w === 'un' || w === 'una')) ||
+            (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))
           : whats === true || (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
         if (!fits) continue
       }
@@ -233,7 +302,9 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     if (hit) {
       const own = phraseAt(tokens, i)
       const place = own && [...own.en, ...own.es].includes('where:place') ? ['where:place'] : []
-      items.push(make(tokens, hit.from, hit.to, hit.kind === 'box' ? [`box:${hit.name}`, 'unit:load'] : [`${hit.kind}:${hit.name}`, ...place]))
+      items.push(
+        make(tokens, hit.from, hit.to, hit.kind === 'box' ? [`box:${hit.name}`, 'unit:load'] : [`${hit.kind}:${hit.name}`, ...place]),
+      )
       i = hit.to
       continue
     }
@@ -257,7 +328,19 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     }
     if (t.kind === 'mark') {
       const stop = t.norm === '.' || t.norm === ';' || t.norm === '!' || t.norm === '?' || t.norm === '\n'
-      const senses = stop ? [t.norm === '?' ? 'ask?' : 'stop'] : t.norm === ',' || t.norm === ':' || t.norm === '(' || t.norm === ')' ? ['comma'] : t.norm === '&' || t.norm === '+' ? ['and'] : t.norm === '<link>' || t.norm === '<phone>' ? [t.norm] : t.norm === '#' ? ['unit:lb'] : t.norm === '%' ? ['unit:pct'] : ['mark']
+      const senses = stop
+        ? [t.norm === '?' ? 'ask?' : 'stop']
+        : t.norm === ',' || t.norm === ':' || t.norm === '(' || t.norm === ')'
+          ? ['comma']
+          : t.norm === '&' || t.norm === '+'
+            ? ['and']
+            : t.norm === '<link>' || t.norm === '<phone>'
+              ? [t.norm]
+              : t.norm === '#'
+                ? ['unit:lb']
+                : t.norm === '%'
+                  ? ['unit:pct']
+                  : ['mark']
       items.push(make(tokens, i, i + 1, senses))
       i++
       continue
@@ -271,7 +354,8 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
     }
     if (t.kind === 'number') {
       const ord = /^(\d{1,2})\D/.exec(t.norm)
-      if (ord && /^\d{1,2}[a-zº°ª]/.test(t.norm)) items.push(make(tokens, i, i + 1, [`say:ordinal:${ord[1]}`], { num: Number(ord[1]), ordinal: true }))
+      if (ord && /^\d{1,2}[a-zº°ª]/.test(t.norm))
+        items.push(make(tokens, i, i + 1, [`say:ordinal:${ord[1]}`], { num: Number(ord[1]), ordinal: true }))
       else items.push(make(tokens, i, i + 1, ['num?']))
       i++
       continue
@@ -304,7 +388,11 @@ export const scan = (typed: Token[], names: NameIndex, dates: (tokens: Token[], 
       continue
     }
     const mended = COMMON.has(t.norm) ? undefined : mendWord(LEXICON, t.norm)
-    const related = prev !== undefined && (prev.senses.includes('on') || prev.senses.includes('off') || (prev.senses.length === 1 && prev.senses[0] === 'filler' && items.at(-2)?.senses.includes('on')))
+    const related =
+      prev !== undefined &&
+      (prev.senses.includes('on') ||
+        prev.senses.includes('off') ||
+        (prev.senses.length === 1 && prev.senses[0] === 'filler' && items.at(-2)?.senses.includes('on')))
     const r = mended ? phraseAt(tokens, i, mended) : undefined
     // "on hollow" is a pile nobody knows, not a slip for a hole
     const q = r && related && ![...r.en, ...r.es].some(s => /^(mat|crop|unit|where|thing|item|pileword|sky)/.test(s)) ? undefined : r
@@ -328,5 +416,7 @@ const shorterAt = (tokens: Token[], i: number, taken: Uint8Array): Phrase | unde
 
 /** Everyday words that stand one letter from a trade word or a short name and mean themselves. */
 export const COMMON = new Set(
-  ('line,land,late,lake,lame,land,bill,will,fill,kill,bark,burn,torn,worth,forth,both,hold,told,cold,gold,sold,home,come,some,same,name,game,time,dime,like,bike,life,wife,fire,wire,tire,hire,here,were,where,there,then,them,they,than,that,this,thin,thing,think,thank,back,pack,lack,sack,book,look,took,cook,food,good,wood,mood,road,read,bread,head,lead,dead,need,seed,week,weak,seek,meet,meat,heat,seat,beat,boat,coat,goat,door,poor,pour,four,hour,your,year,hear,near,fear,dear,bear,wear,tear,team,seam,beam,cream,dream,lunch,bunch,punch,house,mouse,horse,nurse,money,honey,monkey,truck,trick,track,black,block,clock,stock,stick,stuck,paper,later,water,after,other,mother,brother,father,rather,sister,school,phone,photo,watch,match,catch,party,store,story,price,piece,place,plate,plant,plane,plain,train,brain,drain,table,cable,able,chair,class,glass,grass,world,would,could,should,shirt,short,sport,coffee,dinner,supper,breakfast,pizza,beer,game,ball,call,fall,hall,mall,tall,wall,well,tell,sell,bell,fell,hell,help,kelp,birthday,sunday,church,doctor,dentist,vet,mail,male,sale,tale,pale,shop,ship,shot,shut,show,snow,slow,blow,flow,glow,grow,crow,brow,throw,know,knew,new,few,dew,crew,drew,grew,blue,glue,true,clue,shoes,socks,jacket,gloves,keys,wallet,gas,fuel,diesel,oil,grease,filter,belt,chain,engine,motor,battery,charger,knife,fork,spoon,cup,mug,plumber,electric,power,light,night,right,fight,sight,tight,might,eight,weight,height,freight,fence,post,gate,lock,window,roof,floor,stairs,bed,bath,kitchen,garage,office,town,city,street,bridge,hill,valley,river,creek,pond,woods,field,farm,milk,cheese,butter,eggs,bacon,steak,burger,sandwich,soup,salad,cake,pie,candy,ice,juice,soda,crop,crops,corn,dogs,sweet,feet,fleet,sheet,sleep,steep,sheep,cheap,people,person,woman,women,child,children,family,friend,neighbor,nice,mice,rice,dice,slice,twice,price').split(','),
+  'line,land,late,lake,lame,land,bill,will,fill,kill,bark,burn,torn,worth,forth,both,hold,told,cold,gold,sold,home,come,some,same,name,game,time,dime,like,bike,life,wife,fire,wire,tire,hire,here,were,where,there,then,them,they,than,that,this,thin,thing,think,thank,back,pack,lack,sack,book,look,took,cook,food,good,wood,mood,road,read,bread,head,lead,dead,need,seed,week,weak,seek,meet,meat,heat,seat,beat,boat,coat,goat,door,poor,pour,four,hour,your,year,hear,near,fear,dear,bear,wear,tear,team,seam,beam,cream,dream,lunch,bunch,punch,house,mouse,horse,nurse,money,honey,monkey,truck,trick,track,black,block,clock,stock,stick,stuck,paper,later,water,after,other,mother,brother,father,rather,sister,school,phone,photo,watch,match,catch,party,store,story,price,piece,place,plate,plant,plane,plain,train,brain,drain,table,cable,able,chair,class,glass,grass,world,would,could,should,shirt,short,sport,coffee,dinner,supper,breakfast,pizza,beer,game,ball,call,fall,hall,mall,tall,wall,well,tell,sell,bell,fell,hell,help,kelp,birthday,sunday,church,doctor,dentist,vet,mail,male,sale,tale,pale,shop,ship,shot,shut,show,snow,slow,blow,flow,glow,grow,crow,brow,throw,know,knew,new,few,dew,crew,drew,grew,blue,glue,true,clue,shoes,socks,jacket,gloves,keys,wallet,gas,fuel,diesel,oil,grease,filter,belt,chain,engine,motor,battery,charger,knife,fork,spoon,cup,mug,plumber,electric,power,light,night,right,fight,sight,tight,might,eight,weight,height,freight,fence,post,gate,lock,window,roof,floor,stairs,bed,bath,kitchen,garage,office,town,city,street,bridge,hill,valley,river,creek,pond,woods,field,farm,milk,cheese,butter,eggs,bacon,steak,burger,sandwich,soup,salad,cake,pie,candy,ice,juice,soda,crop,crops,corn,dogs,sweet,feet,fleet,sheet,sleep,steep,sheep,cheap,people,person,woman,women,child,children,family,friend,neighbor,nice,mice,rice,dice,slice,twice,price'.split(
+    ',',
+  ),
 )

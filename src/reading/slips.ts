@@ -2,7 +2,12 @@ import { distance } from 'fastest-levenshtein'
 import type { Lexicon } from './lexicon.ts'
 
 /** The consonants of a word, doubled ones once: "pushd", "ripd", "chkd" keep them all. */
-const skeleton = (w: string): string => w[0] + w.slice(1).replace(/[aeiou]/g, '').replace(/(.)\1+/g, '$1')
+const skeleton = (w: string): string =>
+  w[0] +
+  w
+    .slice(1)
+    .replace(/[aeiou]/g, '')
+    .replace(/(.)\1+/g, '$1')
 
 /** True where the typed letters stand in the word in their order. */
 const inside = (typed: string, word: string): boolean => {
@@ -15,7 +20,11 @@ const inside = (typed: string, word: string): boolean => {
 export const isShort = (typed: string, word: string): boolean =>
   typed.length >= 3 && typed.length < word.length && skeleton(typed) === skeleton(word) && skeleton(word).length >= 3 && inside(typed, word)
 
-const sensesOf = (lexicon: Lexicon, w: string): string[] => lexicon.byFirst.get(w)?.filter(p => p.words.length === 1).flatMap(p => [...p.en, ...p.es]) ?? []
+const sensesOf = (lexicon: Lexicon, w: string): string[] =>
+  lexicon.byFirst
+    .get(w)
+    ?.filter(p => p.words.length === 1)
+    .flatMap(p => [...p.en, ...p.es]) ?? []
 const meansSame = (lexicon: Lexicon, a: string, b: string): boolean => {
   const x = sensesOf(lexicon, a)
   return sensesOf(lexicon, b).some(s => s !== 'filler' && x.includes(s))
@@ -63,7 +72,10 @@ export const mendWord = (lexicon: Lexicon, word: string): string | undefined => 
   if (word.length >= 5) {
     for (const s of lexicon.singles) {
       if (s[0] !== word[0] || Math.abs(s.length - word.length) > 1) continue
-      if (distance(s, word) === 1 || (s.length === word.length && distance(s, word) === 2 && [...s].sort().join('') === [...word].sort().join(''))) {
+      if (
+        distance(s, word) === 1 ||
+        (s.length === word.length && distance(s, word) === 2 && [...s].sort().join('') === [...word].sort().join(''))
+      ) {
         best = s
         break
       }

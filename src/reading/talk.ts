@@ -5,7 +5,22 @@ import type { Bare, Fix } from './reading.ts'
 
 /** What a message holds as an answer to an open question. */
 export const bareOf = (items: Item[]): Bare => {
-  const out: Bare = { numbers: [], piles: [], crops: [], yes: false, no: false, drop: false, same: false, more: false, all: false, good: false, trouble: false, vague: false, rest: 0, size: 0 }
+  const out: Bare = {
+    numbers: [],
+    piles: [],
+    crops: [],
+    yes: false,
+    no: false,
+    drop: false,
+    same: false,
+    more: false,
+    all: false,
+    good: false,
+    trouble: false,
+    vague: false,
+    rest: 0,
+    size: 0,
+  }
   for (let k = 0; k < items.length; k++) {
     const i = items[k]!
     if (has(i, 'stop') || has(i, 'comma') || has(i, 'mark') || has(i, 'ask?')) continue
@@ -55,7 +70,20 @@ export const bareOf = (items: Item[]): Bare => {
       out.vague = true
       known = true
     }
-    if (hasCat(i, 'unit') || has(i, 'pileword') || has(i, 'on') || has(i, 'off') || has(i, 'and') || hasCat(i, 'fix') || hasCat(i, 'dm') || i.date || hasCat(i, 'mat') || hasCat(i, 'box') || hasCat(i, 'find')) known = true
+    if (
+      hasCat(i, 'unit') ||
+      has(i, 'pileword') ||
+      has(i, 'on') ||
+      has(i, 'off') ||
+      has(i, 'and') ||
+      hasCat(i, 'fix') ||
+      hasCat(i, 'dm') ||
+      i.date ||
+      hasCat(i, 'mat') ||
+      hasCat(i, 'box') ||
+      hasCat(i, 'find')
+    )
+      known = true
     if (!known) {
       out.rest++
       if (!i.senses.length) out.strange = out.strange ? `${out.strange} ${i.text.toLowerCase()}` : i.text.toLowerCase()
@@ -65,7 +93,11 @@ export const bareOf = (items: Item[]): Bare => {
 }
 
 const SLOT_CATS: [string, string][] = [
-  ['pile', 'pile'], ['mat', 'material'], ['animal', 'animal'], ['box', 'box'], ['item', 'item'],
+  ['pile', 'pile'],
+  ['mat', 'material'],
+  ['animal', 'animal'],
+  ['box', 'box'],
+  ['item', 'item'],
 ]
 
 /** Values that could be put into an earlier event. */
@@ -97,7 +129,8 @@ const values = (items: Item[]): Record<string, unknown> => {
       slots.sides = i.sides
       continue
     }
-    if (i.num === undefined && (has(i, 'unit:bucket') || has(i, 'unit:batch') || has(i, 'unit:load')) && !hasCat(i, 'box')) slots.unit ??= valueOf(i, 'unit')
+    if (i.num === undefined && (has(i, 'unit:bucket') || has(i, 'unit:batch') || has(i, 'unit:load')) && !hasCat(i, 'box'))
+      slots.unit ??= valueOf(i, 'unit')
     if (i.num === undefined || i.ordinal) continue
     let d = k + 1
     while (items[d] && isThin(items[d]!) && !hasCat(items[d], 'dim')) d++
@@ -134,9 +167,32 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const told = pause < 0 ? content.slice(undo + 1) : items.slice(items.indexOf(content[undo]!) + 1, pause).filter(i => !isThin(i))
     const rest = told.filter(i => !hasCat(i, 'fix') && !has(i, 'ans:drop') && !has(i, 'comma'))
     const slots = values(rest)
-    const known = rest.every(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'unit') || hasCat(i, 'v') || hasCat(i, 'b') || hasCat(i, 'sky') || hasCat(i, 'what') || hasCat(i, 'thing') || has(i, 'and') || hasCat(i, 'pick') || hasCat(i, 'm') || i.senses.some(s => s === 'filler') || hasCat(i, 'mat'))
+    const known = rest.every(
+      i =>
+        i.num !== undefined ||
+        hasCat(i, 'pile') ||
+        hasCat(i, 'crop') ||
+        hasCat(i, 'unit') ||
+        hasCat(i, 'v') ||
+        hasCat(i, 'b') ||
+        hasCat(i, 'sky') ||
+        hasCat(i, 'what') ||
+        hasCat(i, 'thing') ||
+        has(i, 'and') ||
+        hasCat(i, 'pick') ||
+        hasCat(i, 'm') ||
+        i.senses.some(s => s === 'filler') ||
+        hasCat(i, 'mat'),
+    )
     if (known) {
-      return { kind: 'undo', slots, wrong: {}, many: /\b(both|all|dos|todo)\b/.test(first.text.toLowerCase() + content[undo]!.text.toLowerCase()), date: dates, strength: 2 }
+      return {
+        kind: 'undo',
+        slots,
+        wrong: {},
+        many: /\b(both|all|dos|todo)\b/.test(first.text.toLowerCase() + content[undo]!.text.toLowerCase()),
+        date: dates,
+        strength: 2,
+      }
     }
   }
   // "en lane no, en old slab": a value, a no, another of its kind
@@ -145,14 +201,22 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const before = values(items.slice(0, mid))
     const after = values(items.slice(mid + 1))
     const keys = Object.keys(after)
-    if (keys.length && keys.length === Object.keys(before).length && keys.every(k => k in before)) return { kind: 'change', slots: after, wrong: before, strength: 2 }
+    if (keys.length && keys.length === Object.keys(before).length && keys.every(k => k in before))
+      return { kind: 'change', slots: after, wrong: before, strength: 2 }
   }
   const head = content.slice(0, 3)
   const no = head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
   // "6 not 7", "hill not north": the second is what was wrong
   const not = items.findIndex((i, k) => k > 0 && has(i, 'm:no') && i.tokens.length === 1 && items[k + 1] !== undefined)
-  if (no !== 0 && !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) && make !== 0 && !(make === 1 && (hasCat(first, 'fix') || isThin(first) || has(first, 'ans:yes'))) && !(not > 0 && content.length <= 5)) return undefined
+  if (
+    no !== 0 &&
+    !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) &&
+    make !== 0 &&
+    !(make === 1 && (hasCat(first, 'fix') || isThin(first) || has(first, 'ans:yes'))) &&
+    !(not > 0 && content.length <= 5)
+  )
+    return undefined
   let right = items
   let wrong: Record<string, unknown> = {}
   if (not > 0) {

@@ -39,7 +39,12 @@ export const lessonIn = (text: string): Lesson | undefined => {
 }
 
 /** "forget the bunk", "we don't say jag anymore". */
-const FORGET = [/^\s*(?:we\s+)?(?:don'?t|do not|no longer)\s+say\s+(.{2,40}?)(?:\s+any\s?more)?\s*\.?$/i, /^\s*(?:forget|unlearn)\s+(?:the\s+word\s+)?(.{2,40}?)\s*\.?$/i, /^\s*ya\s+no\s+decimos\s+(.{2,40}?)\s*\.?$/i, /^\s*olvida\s+(?:la\s+palabra\s+)?(.{2,40}?)\s*\.?$/i]
+const FORGET = [
+  /^\s*(?:we\s+)?(?:don'?t|do not|no longer)\s+say\s+(.{2,40}?)(?:\s+any\s?more)?\s*\.?$/i,
+  /^\s*(?:forget|unlearn)\s+(?:the\s+word\s+)?(.{2,40}?)\s*\.?$/i,
+  /^\s*ya\s+no\s+decimos\s+(.{2,40}?)\s*\.?$/i,
+  /^\s*olvida\s+(?:la\s+palabra\s+)?(.{2,40}?)\s*\.?$/i,
+]
 
 /** The taught word that a message takes back, or undefined. */
 export const forgottenIn = (text: string, taught: ReadonlyMap<string, string>): string | undefined => {
@@ -51,7 +56,10 @@ export const forgottenIn = (text: string, taught: ReadonlyMap<string, string>): 
 }
 
 /** "what words do you know", "our words", "que palabras sabes". */
-export const asksLessons = (text: string): boolean => /^\s*(?:what\s+(?:words|of our words)\s+(?:do you know|have (?:we|i) taught)|(?:list\s+)?our (?:own )?words|que palabras (?:sabes|te ense)\S*|nuestras palabras)/i.test(text.normalize('NFD').replace(/\p{M}/gu, ''))
+export const asksLessons = (text: string): boolean =>
+  /^\s*(?:what\s+(?:words|of our words)\s+(?:do you know|have (?:we|i) taught)|(?:list\s+)?our (?:own )?words|que palabras (?:sabes|te ense)\S*|nuestras palabras)/i.test(
+    text.normalize('NFD').replace(/\p{M}/gu, ''),
+  )
 
 const asWords = (text: string, at: Token): Token[] => tokenise(text).map(t => ({ ...t, text: t.text, from: at.from, to: at.to }))
 
@@ -62,7 +70,9 @@ export const spellOut = (tokens: Token[], taught: ReadonlyMap<string, string>): 
   for (const [word, means] of taught) {
     const words = word.split(' ').map(foldWord)
     for (let i = 0; i + words.length <= out.length; i++) {
-      const hit = words.every((w, k) => out[i + k]!.norm === w || (k === words.length - 1 && (out[i + k]!.norm === `${w}s` || out[i + k]!.norm === `${w}es`)))
+      const hit = words.every(
+        (w, k) => out[i + k]!.norm === w || (k === words.length - 1 && (out[i + k]!.norm === `${w}s` || out[i + k]!.norm === `${w}es`)),
+      )
       if (!hit) continue
       const spelled = asWords(means, out[i]!)
       const amount = numberAt(spelled, 0)
@@ -79,7 +89,11 @@ export const spellOut = (tokens: Token[], taught: ReadonlyMap<string, string>): 
             break
           }
         }
-        if (from === i) put = [{ ...spelled[0]!, text: String(amount.value), norm: String(amount.value), kind: 'number', value: amount.value }, ...spelled.slice(amount.to)]
+        if (from === i)
+          put = [
+            { ...spelled[0]!, text: String(amount.value), norm: String(amount.value), kind: 'number', value: amount.value },
+            ...spelled.slice(amount.to),
+          ]
       }
       out = [...out.slice(0, from), ...put, ...out.slice(i + words.length)]
       i = from + put.length - 1

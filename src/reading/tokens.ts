@@ -1,7 +1,12 @@
 import type { Token } from './token.ts'
 
 /** Folds case and accents; ñ becomes n. Length may change, so spans are taken from the original text. */
-export const foldWord = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replace(/[’'`´]/g, '')
+export const foldWord = (text: string): string =>
+  text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[’'`´]/g, '')
 
 // Order matters: a link before its letters, feet-and-inches before a plain number, a number with its tail before a word.
 const PATTERN = new RegExp(
@@ -37,11 +42,14 @@ export const tokenise = (text: string): Token[] => {
     const from = m.index
     const base = { text: raw, norm: foldWord(raw), from, to: from + raw.length }
     if (g.number !== undefined) out.push({ ...base, kind: 'number', value: Number(raw.replace(/,/g, '')) })
-    else if (g.thousands !== undefined) out.push({ ...base, norm: raw.toLowerCase(), kind: 'number', value: Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3 })
+    else if (g.thousands !== undefined)
+      out.push({ ...base, norm: raw.toLowerCase(), kind: 'number', value: Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3 })
     else if (g.glyph !== undefined) out.push({ ...base, norm: raw, kind: 'number', value: GLYPHS[raw]! })
-    else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) out.push({ ...base, norm: raw.toLowerCase(), kind: 'number' })
+    else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches)
+      out.push({ ...base, norm: raw.toLowerCase(), kind: 'number' })
     else if (g.link ?? g.phone) out.push({ ...base, norm: g.link ? '<link>' : '<phone>', kind: 'mark' })
-    else if (g.texted !== undefined) out.push({ ...base, norm: /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today', kind: 'word' })
+    else if (g.texted !== undefined)
+      out.push({ ...base, norm: /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today', kind: 'word' })
     else if (g.word !== undefined) out.push({ ...base, kind: 'word' })
     else out.push({ ...base, norm: raw === '\n' ? '.' : raw, kind: 'mark' })
   }

@@ -4,13 +4,25 @@ import type { Act, Reading } from '../reading/reading.ts'
 import type { Context } from './context.ts'
 
 /** What a message does to an open question. */
-export type Effect = { act: 'fill'; slots: Record<string, unknown> } | { act: 'sure' } | { act: 'drop' } | { act: 'pile'; name: string } | { act: 'undo' }
+export type Effect =
+  | { act: 'fill'; slots: Record<string, unknown> }
+  | { act: 'sure' }
+  | { act: 'drop' }
+  | { act: 'pile'; name: string }
+  | { act: 'undo' }
 
 /** Open questions of this chat, newest first, that this person may answer. */
 export const openQuestions = (c: Context): Question[] =>
   [...c.book.questions.values()].filter(q => q.chat === c.message.chat && (q.to === c.message.from || !c.message.private)).reverse()
 
-const ofChoice = (q: Question, ch: Choice): Effect => (ch.act === 'fill' ? { act: 'fill', slots: { [q.slot === 'amount' ? 'lb' : q.slot!]: ch.value } } : ch.act === 'pile' ? { act: 'pile', name: String(ch.value) } : ch.act === 'undo' ? { act: 'undo' } : { act: ch.act as 'sure' | 'drop' })
+const ofChoice = (q: Question, ch: Choice): Effect =>
+  ch.act === 'fill'
+    ? { act: 'fill', slots: { [q.slot === 'amount' ? 'lb' : q.slot!]: ch.value } }
+    : ch.act === 'pile'
+      ? { act: 'pile', name: String(ch.value) }
+      : ch.act === 'undo'
+        ? { act: 'undo' }
+        : { act: ch.act as 'sure' | 'drop' }
 
 /** A statement of its own, not an answer: it says something that the draft denies, or is about another thing. */
 const standsAlone = (q: Question, acts: Act[]): boolean =>
@@ -18,7 +30,9 @@ const standsAlone = (q: Question, acts: Act[]): boolean =>
     if (!a.full || a.mood !== 'fact') return false
     const d = q.drafts[0]
     if (!d || d.type !== a.frame) return true
-    return Object.entries(a.slots).some(([k, v]) => v !== undefined && d.slots[k] !== undefined && d.slots[k] !== v && k !== q.slot && !(k === 'cause' && v === 'unknown'))
+    return Object.entries(a.slots).some(
+      ([k, v]) => v !== undefined && d.slots[k] !== undefined && d.slots[k] !== v && k !== q.slot && !(k === 'cause' && v === 'unknown'),
+    )
   })
 
 /** How a message answers a question; undefined where it does not. */
@@ -29,7 +43,10 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
     const ch = q.choices[c.message.pick.choice]
     if (ch) return ofChoice(q, ch)
   }
-  const text = c.message.text.trim().toLowerCase().replace(/[.!]+$/, '')
+  const text = c.message.text
+    .trim()
+    .toLowerCase()
+    .replace(/[.!]+$/, '')
   const exact = q.choices.find(ch => typeof ch.label === 'string' && ch.label.toLowerCase() === text)
   if (exact) return ofChoice(q, exact)
   if (r.asks.length || r.questionMark) return undefined
@@ -61,7 +78,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       if (b.no && b.rest <= 1) return { act: 'drop' }
       return undefined
     case 'ask-face-back':
-      if (b.numbers.length === 1) return b.numbers[0]!.num === q.drafts[0]?.slots[q.slot!] ? { act: 'sure' } : fillNumber(q, b.numbers[0]!.num!)
+      if (b.numbers.length === 1)
+        return b.numbers[0]!.num === q.drafts[0]?.slots[q.slot!] ? { act: 'sure' } : fillNumber(q, b.numbers[0]!.num!)
       if (b.yes && !b.no) return { act: 'sure' }
       if (b.no) return { act: 'drop' }
       return undefined
@@ -77,7 +95,9 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       return undefined
   }
   const slots: Record<string, unknown> = {}
-  if (merge && (own || replied)) for (const [k, v] of Object.entries(merge.slots)) if (v !== undefined && q.drafts[0]!.slots[k] === undefined && !(k === 'cause')) slots[k] = v
+  if (merge && (own || replied))
+    for (const [k, v] of Object.entries(merge.slots))
+      if (v !== undefined && q.drafts[0]!.slots[k] === undefined && !(k === 'cause')) slots[k] = v
   switch (q.slot) {
     case 'pile':
     case 'toPile':
@@ -87,7 +107,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
         if (fresh && ((b.yes && !b.no) || /\b(new|nueva|nuevo)\b/.test(text))) return ofChoice(q, fresh)
         if (b.no && b.size <= 2) return { act: 'drop' }
       }
-      if (q.drafts[0]?.type === 'check' && (b.all || /\b(all|both|every\w*|todas?|todos?|ambas?)\b/.test(text))) return { act: 'fill', slots: { pile: 'all' } }
+      if (q.drafts[0]?.type === 'check' && (b.all || /\b(all|both|every\w*|todas?|todos?|ambas?)\b/.test(text)))
+        return { act: 'fill', slots: { pile: 'all' } }
       return undefined
     case 'crop':
       if (b.crops.length === 1) return { act: 'fill', slots: { ...slots, ...b.crops[0] } }
@@ -112,14 +133,18 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
     if (q.slot === 'amount') {
       const lb = inLb(n)
       if (lb !== undefined) return { act: 'fill', slots: { ...slots, lb } }
-      if (n.unit === 'load' || n.unit === 'bucket' || n.unit === 'batch') return { act: 'fill', slots: { ...slots, count: n.num, ...(n.unit === 'load' ? {} : { unit: n.unit }) } }
+      if (n.unit === 'load' || n.unit === 'bucket' || n.unit === 'batch')
+        return { act: 'fill', slots: { ...slots, count: n.num, ...(n.unit === 'load' ? {} : { unit: n.unit }) } }
       if (n.unit === 'ft') return { act: 'fill', slots: { ...slots, ft: inFt(n) } }
       if (n.unit === undefined) return { act: 'fill', slots: { ...slots, [n.num! >= 50 ? 'lb' : 'count']: n.num } }
       return undefined
     }
     if (q.slot === 'count' && type === 'load') {
       const lb = inLb(n)
-      return { act: 'fill', slots: { ...slots, ...(lb !== undefined ? { lb } : { count: n.num, ...(n.unit === 'bucket' ? { unit: 'bucket' } : {}) }) } }
+      return {
+        act: 'fill',
+        slots: { ...slots, ...(lb !== undefined ? { lb } : { count: n.num, ...(n.unit === 'bucket' ? { unit: 'bucket' } : {}) }) },
+      }
     }
     if (q.slot && n.num !== undefined) return { act: 'fill', slots: { ...slots, [q.slot]: n.num } }
   }

@@ -1,14 +1,39 @@
 import { boxes, nameOf } from '../book/book.ts'
 import { checkEvent, type Event, type EventType } from '../book/events.ts'
 import type { Choice, Draft, Message } from '../book/questions.ts'
-import { askAmount, askCount, askCrop, askFaceBack, askImplausible, askPile, askSame, askSlot, askUnknownPile, choice } from '../saying/ask.ts'
+import {
+  askAmount,
+  askCount,
+  askCrop,
+  askFaceBack,
+  askImplausible,
+  askPile,
+  askSame,
+  askSlot,
+  askUnknownPile,
+  choice,
+} from '../saying/ask.ts'
 import type { Context, Need } from './context.ts'
 import { within } from './context.ts'
 import { doubtOf } from './doubts.ts'
 import { defaultCrop, defaultPile, fitting, nearNames } from './piles.ts'
 
 /** Types that stand on a pile. */
-const ON_PILE = new Set<EventType>(['load', 'pack', 'size', 'cover', 'damage', 'patch', 'check', 'open', 'feed', 'face', 'spoil', 'shift', 'empty'])
+const ON_PILE = new Set<EventType>([
+  'load',
+  'pack',
+  'size',
+  'cover',
+  'damage',
+  'patch',
+  'check',
+  'open',
+  'feed',
+  'face',
+  'spoil',
+  'shift',
+  'empty',
+])
 
 const fill = (label: string | Message, value: unknown): Choice => ({ label, act: 'fill', value })
 const drop: Choice = { label: choice.neverMind, act: 'drop' }
@@ -20,7 +45,11 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
   if (strange && ON_PILE.has(d.type)) {
     const near = nearNames(c.book, strange)
     s.strange = strange
-    return need(askUnknownPile(strange, near), [...near.map(n => fill(n, n)), { label: choice.newPile(strange), act: 'pile', value: strange }, drop], { slot: 'pile' })
+    return need(
+      askUnknownPile(strange, near),
+      [...near.map(n => fill(n, n)), { label: choice.newPile(strange), act: 'pile', value: strange }, drop],
+      { slot: 'pile' },
+    )
   }
   if (d.type === 'pile') {
     if (typeof s.name !== 'string') return need(askSlot('name'), [], { slot: 'name' })
@@ -32,7 +61,11 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
     else {
       const fits = fitting(c.book, d)
       const all = fits.length ? fits : fitting(c.book, { ...d, type: 'note' })
-      return need(askPile({ type: d.type, ...s } as never), [...all.slice(0, 6).map(n => fill(n, n)), ...(d.type === 'check' ? [fill({ code: 'choice-all', data: {} }, 'all')] : []), drop], { slot: 'pile' })
+      return need(
+        askPile({ type: d.type, ...s } as never),
+        [...all.slice(0, 6).map(n => fill(n, n)), ...(d.type === 'check' ? [fill({ code: 'choice-all', data: {} }, 'all')] : []), drop],
+        { slot: 'pile' },
+      )
     }
   }
   const pile = typeof s.pile === 'string' ? s.pile : undefined
@@ -48,22 +81,49 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
       s.crop = crop.crop
       if (crop && 'cut' in crop && crop.cut !== undefined) s.cut ??= crop.cut
     } else {
-      const seen = new Set((c.book.byPile.get(pile!) ?? []).flatMap(l => (l.event.type === 'load' && l.withdrawnBy === undefined ? [l.event.crop] : [])))
+      const seen = new Set(
+        (c.book.byPile.get(pile!) ?? []).flatMap(l => (l.event.type === 'load' && l.withdrawnBy === undefined ? [l.event.crop] : [])),
+      )
       const offer = [...new Set([...seen, 'corn silage', 'haylage'])].slice(0, 4)
       return need(askCrop(pile), [...offer.map(x => fill({ code: 'crop-said', data: { crop: x } }, x)), drop], { slot: 'crop' })
     }
   }
-  if (d.type === 'load' && s.count === undefined && s.lb === undefined) return need(askCount(s.crop as string, pile), [1, 2, 3, 4, 5, 6].map(n => fill(String(n), n)), { slot: 'count' })
-  if ((d.type === 'feed' || d.type === 'spoil') && s.lb === undefined && s.count === undefined && s.ft === undefined) return need(askAmount(d.type, pile), [], { slot: 'amount' })
-  if (d.type === 'check' && s.finding === undefined) return need(askSlot('finding'), [fill({ code: 'choice-good', data: {} }, 'good'), fill({ code: 'choice-trouble', data: {} }, 'trouble'), drop], { slot: 'finding' })
-  if (d.type === 'open' && s.why === undefined) return need(askSlot('why'), [fill({ code: 'choice-why-feed', data: {} }, 'feed'), fill({ code: 'choice-why-add', data: {} }, 'add'), drop], { slot: 'why' })
+  if (d.type === 'load' && s.count === undefined && s.lb === undefined)
+    return need(
+      askCount(s.crop as string, pile),
+      [1, 2, 3, 4, 5, 6].map(n => fill(String(n), n)),
+      { slot: 'count' },
+    )
+  if ((d.type === 'feed' || d.type === 'spoil') && s.lb === undefined && s.count === undefined && s.ft === undefined)
+    return need(askAmount(d.type, pile), [], { slot: 'amount' })
+  if (d.type === 'check' && s.finding === undefined)
+    return need(
+      askSlot('finding'),
+      [fill({ code: 'choice-good', data: {} }, 'good'), fill({ code: 'choice-trouble', data: {} }, 'trouble'), drop],
+      { slot: 'finding' },
+    )
+  if (d.type === 'open' && s.why === undefined)
+    return need(
+      askSlot('why'),
+      [fill({ code: 'choice-why-feed', data: {} }, 'feed'), fill({ code: 'choice-why-add', data: {} }, 'add'), drop],
+      { slot: 'why' },
+    )
   if (d.type === 'test' && s.dmPct === undefined) return need(askSlot('dmPct'), [], { slot: 'dmPct' })
-  if (d.type === 'test' && s.pile === undefined && s.crop === undefined) return need(askSlot('crop'), [fill({ code: 'crop-corn-silage', data: {} }, 'corn silage'), fill({ code: 'crop-haylage', data: {} }, 'haylage'), drop], { slot: 'crop' })
+  if (d.type === 'test' && s.pile === undefined && s.crop === undefined)
+    return need(
+      askSlot('crop'),
+      [fill({ code: 'crop-corn-silage', data: {} }, 'corn silage'), fill({ code: 'crop-haylage', data: {} }, 'haylage'), drop],
+      { slot: 'crop' },
+    )
   if (d.type === 'supply' && s.count === undefined) return need(askSlot('count'), [], { slot: 'count' })
   if (d.type === 'remind' && s.about === undefined) return need(askSlot('about'), [], { slot: 'about' })
   if ((d.type === 'remind' || d.type === 'harvest') && s.on === undefined) return need(askSlot('on'), [drop], { slot: 'on' })
   const doubt = doubtOf(c, d)
-  if (doubt?.code === 'face-back') return need(askFaceBack(doubt.was!, doubt.value), [{ label: choice.asSaid(doubt.value), act: 'sure' }, drop], { slot: doubt.slot, doubt: doubt.code })
+  if (doubt?.code === 'face-back')
+    return need(askFaceBack(doubt.was!, doubt.value), [{ label: choice.asSaid(doubt.value), act: 'sure' }, drop], {
+      slot: doubt.slot,
+      doubt: doubt.code,
+    })
   if (doubt)
     return need(
       askImplausible(doubt.slot, doubt.value, { unit: doubt.unit, pile: doubt.most !== undefined ? pile : undefined, most: doubt.most }),
@@ -71,7 +131,15 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
       { slot: doubt.slot, doubt: doubt.code },
     )
   const twice = d.sure.includes('twice') || d.replaces.length ? undefined : sameReport(c, d)
-  if (twice) return need(askSame(twice, { type: d.type, ...s } as never), [{ label: choice.same, act: 'drop' }, { label: choice.more, act: 'sure' }], { doubt: 'twice' })
+  if (twice)
+    return need(
+      askSame(twice, { type: d.type, ...s } as never),
+      [
+        { label: choice.same, act: 'drop' },
+        { label: choice.more, act: 'sure' },
+      ],
+      { doubt: 'twice' },
+    )
   const { strange: _, ...clean } = s
   const event = Object.fromEntries(Object.entries({ type: d.type, ...clean }).filter(([, v]) => v !== undefined))
   if (event.type === 'load' && event.unit === 'load') delete event.unit
@@ -94,7 +162,11 @@ const sameReport = (c: Context, d: Draft): string | undefined => {
     }
     if (l.withdrawnBy !== undefined || l.by === c.message.from || l.event.type !== d.type) continue
     const e = l.event as unknown as Record<string, unknown>
-    if (e.on === d.slots.on && COMPARED.every(k2 => e[k2] === d.slots[k2] || (k2 === 'cut' && (e[k2] === undefined || d.slots[k2] === undefined)))) return nameOf(c.book, l.by)
+    if (
+      e.on === d.slots.on &&
+      COMPARED.every(k2 => e[k2] === d.slots[k2] || (k2 === 'cut' && (e[k2] === undefined || d.slots[k2] === undefined)))
+    )
+      return nameOf(c.book, l.by)
   }
   return undefined
 }

@@ -14,10 +14,13 @@ export const targets = (c: Context, fix: Fix): Logged[] => {
   const own = ownRecent(c, fix.kind === 'undo' ? 24 * 365 : 12).filter(l => l.source?.chat === message.chat || l.source === undefined)
   const lastOf = (list: Logged[]): Logged[] => {
     const first = list[0]
-    return first ? list.filter(l => l.source?.id === first.source?.id && l.source?.chat === first.source?.chat && l.at === first.at).reverse() : []
+    return first
+      ? list.filter(l => l.source?.id === first.source?.id && l.source?.chat === first.source?.chat && l.at === first.at).reverse()
+      : []
   }
   const mine = lastOf(own)
-  if (mine.length && (within(c, mine[0]!, 2) || fix.kind === 'undo')) return fix.many && mine.length < 2 ? [...(own[1] ? [own[1]] : []), ...mine] : mine
+  if (mine.length && (within(c, mine[0]!, 2) || fix.kind === 'undo'))
+    return fix.many && mine.length < 2 ? [...(own[1] ? [own[1]] : []), ...mine] : mine
   if (message.private) return mine
   // somebody else's, just said in this chat
   const others: Logged[] = []
@@ -69,10 +72,28 @@ const numberSlot = (e: Record<string, unknown>, value: number): string | undefin
 
 /** Slots an event of a type can take from a correction. */
 const TAKES: Record<string, string[]> = {
-  load: ['pile', 'crop', 'cut', 'count', 'lb', 'unit', 'dmPct', 'box'], feed: ['pile', 'lb', 'count', 'ft', 'unit'], spoil: ['pile', 'lb', 'count', 'ft', 'unit'], face: ['pile', 'atFt', 'leftFt'],
-  cover: ['pile', 'material', 'widthFt', 'lengthFt', 'count', 'ft'], damage: ['pile', 'cause', 'animal', 'what', 'count'], patch: ['pile', 'count'], check: ['pile', 'finding'], weather: ['kind', 'inches', 'mph', 'degF'],
-  open: ['pile', 'why'], size: ['pile', 'widthFt', 'lengthFt', 'heightFt'], pile: ['widthFt', 'lengthFt', 'heightFt', 'wallFt', 'name'], shift: ['pile', 'toPile', 'ft', 'lb', 'count'], empty: ['pile'], test: ['pile', 'crop', 'dmPct'],
-  ration: ['pile', 'crop', 'head', 'lbPerHead', 'lbPerDay', 'group'], supply: ['item', 'count', 'widthFt', 'lengthFt'], harvest: ['crop', 'cut'], box: ['lb', 'crop', 'name'], pack: ['pile', 'tractors', 'tractorLb', 'hours', 'layerIn'], remind: ['time', 'about'], note: [],
+  load: ['pile', 'crop', 'cut', 'count', 'lb', 'unit', 'dmPct', 'box'],
+  feed: ['pile', 'lb', 'count', 'ft', 'unit'],
+  spoil: ['pile', 'lb', 'count', 'ft', 'unit'],
+  face: ['pile', 'atFt', 'leftFt'],
+  cover: ['pile', 'material', 'widthFt', 'lengthFt', 'count', 'ft'],
+  damage: ['pile', 'cause', 'animal', 'what', 'count'],
+  patch: ['pile', 'count'],
+  check: ['pile', 'finding'],
+  weather: ['kind', 'inches', 'mph', 'degF'],
+  open: ['pile', 'why'],
+  size: ['pile', 'widthFt', 'lengthFt', 'heightFt'],
+  pile: ['widthFt', 'lengthFt', 'heightFt', 'wallFt', 'name'],
+  shift: ['pile', 'toPile', 'ft', 'lb', 'count'],
+  empty: ['pile'],
+  test: ['pile', 'crop', 'dmPct'],
+  ration: ['pile', 'crop', 'head', 'lbPerHead', 'lbPerDay', 'group'],
+  supply: ['item', 'count', 'widthFt', 'lengthFt'],
+  harvest: ['crop', 'cut'],
+  box: ['lb', 'crop', 'name'],
+  pack: ['pile', 'tractors', 'tractorLb', 'hours', 'layerIn'],
+  remind: ['time', 'about'],
+  note: [],
 }
 
 /** The slots that a correction would put into one event; undefined where it does not fit it. */
@@ -90,7 +111,14 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
       out[slot] = v
     } else if (k === 'number2' || k === 'strange') continue
     else if (k === 'feet') {
-      const slot = e.type === 'face' ? (e.atFt !== undefined ? 'atFt' : 'leftFt') : takes.includes('ft') && (e.ft !== undefined || e.type === 'shift') ? 'ft' : numberSlot(e, v as number)
+      const slot =
+        e.type === 'face'
+          ? e.atFt !== undefined
+            ? 'atFt'
+            : 'leftFt'
+          : takes.includes('ft') && (e.ft !== undefined || e.type === 'shift')
+            ? 'ft'
+            : numberSlot(e, v as number)
       if (!slot) return undefined
       out[slot] = v
     } else if (k === 'sides') {
@@ -111,7 +139,9 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
   }
   if (out.crop !== undefined && out.crop !== e.crop && out.cut === undefined && e.cut !== undefined) out.cut = undefined
   if (e.type === 'load' && out.lb !== undefined && out.count === undefined && e.count !== undefined && e.lb === undefined) return out
-  if (e.type === 'feed' && (out.lb !== undefined || out.count !== undefined || out.ft !== undefined)) for (const k of ['lb', 'count', 'ft', 'unit']) if (!(k in out) && e[k] !== undefined && !(k === 'unit' && 'count' in out)) out[k] = k in out ? out[k] : undefined
+  if (e.type === 'feed' && (out.lb !== undefined || out.count !== undefined || out.ft !== undefined))
+    for (const k of ['lb', 'count', 'ft', 'unit'])
+      if (!(k in out) && e[k] !== undefined && !(k === 'unit' && 'count' in out)) out[k] = k in out ? out[k] : undefined
   if (fix.date) out.on = e.type === 'remind' || e.type === 'harvest' ? fix.date.future : fix.date.past
   return Object.keys(out).length ? out : undefined
 }
@@ -126,9 +156,16 @@ export const corrected = (list: Logged[], fix: Fix, reading: Reading): { was: Lo
     const slots = change(e, fix) ?? byAct
     if (slots && Object.entries(slots).some(([k, v]) => e[k] !== v)) fits.push({ was: l, slots })
   }
-  const named = fix.slots.crop !== undefined && (fix.slots.number !== undefined || fix.slots.count !== undefined) ? fits.find(f => (f.was.event as { crop?: string }).crop === fix.slots.crop) : undefined
-  const pick = named ?? fits.findLast(f => f.slots.crop === undefined || (f.was.event as { crop?: string }).crop !== f.slots.crop) ?? fits.at(-1)
+  const named =
+    fix.slots.crop !== undefined && (fix.slots.number !== undefined || fix.slots.count !== undefined)
+      ? fits.find(f => (f.was.event as { crop?: string }).crop === fix.slots.crop)
+      : undefined
+  const pick =
+    named ?? fits.findLast(f => f.slots.crop === undefined || (f.was.event as { crop?: string }).crop !== f.slots.crop) ?? fits.at(-1)
   if (!pick) return undefined
   const { type, ...old } = pick.was.event as unknown as Record<string, unknown>
-  return { was: pick.was, draft: { type: type as Draft['type'], slots: { ...old, ...pick.slots }, sure: ['twice'], replaces: [pick.was.id] } }
+  return {
+    was: pick.was,
+    draft: { type: type as Draft['type'], slots: { ...old, ...pick.slots }, sure: ['twice'], replaces: [pick.was.id] },
+  }
 }

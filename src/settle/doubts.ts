@@ -41,22 +41,72 @@ type Range = [slot: string, unit: string, low: number, high: number]
  * highest ever measured in the United States (from memory), so the limits below ask well before that.
  */
 const RANGES: Record<string, Range[]> = {
-  load: [['count', 'load', 0.01, 60], ['lb', 'lb', 500, 2_500_000], ['dmPct', 'pct', 15, 88]],
-  feed: [['lb', 'lb', 100, 150_000], ['count', 'load', 0.1, 40], ['ft', 'ft', 0.05, 20]],
-  spoil: [['lb', 'lb', 5, 100_000], ['count', 'load', 0.1, 60], ['ft', 'ft', 0.05, 40]],
-  shift: [['ft', 'ft', 0.5, 200], ['lb', 'lb', 100, 2_000_000], ['count', 'load', 0.1, 200]],
-  face: [['atFt', 'ft', 0, 1000], ['leftFt', 'ft', 0, 1000]],
-  size: [['widthFt', 'ft', 6, 250], ['lengthFt', 'ft', 10, 1200], ['heightFt', 'ft', 1, 30], ['topWidthFt', 'ft', 1, 200]],
-  pile: [['widthFt', 'ft', 6, 250], ['lengthFt', 'ft', 10, 1200], ['heightFt', 'ft', 1, 30], ['wallFt', 'ft', 0.5, 20]],
-  cover: [['count', 'tires', 1, 6000], ['ft', 'ft', 0.5, 120], ['widthFt', 'ft', 6, 250], ['lengthFt', 'ft', 10, 1200]],
+  load: [
+    ['count', 'load', 0.01, 60],
+    ['lb', 'lb', 500, 2_500_000],
+    ['dmPct', 'pct', 15, 88],
+  ],
+  feed: [
+    ['lb', 'lb', 100, 150_000],
+    ['count', 'load', 0.1, 40],
+    ['ft', 'ft', 0.05, 20],
+  ],
+  spoil: [
+    ['lb', 'lb', 5, 100_000],
+    ['count', 'load', 0.1, 60],
+    ['ft', 'ft', 0.05, 40],
+  ],
+  shift: [
+    ['ft', 'ft', 0.5, 200],
+    ['lb', 'lb', 100, 2_000_000],
+    ['count', 'load', 0.1, 200],
+  ],
+  face: [
+    ['atFt', 'ft', 0, 1000],
+    ['leftFt', 'ft', 0, 1000],
+  ],
+  size: [
+    ['widthFt', 'ft', 6, 250],
+    ['lengthFt', 'ft', 10, 1200],
+    ['heightFt', 'ft', 1, 30],
+    ['topWidthFt', 'ft', 1, 200],
+  ],
+  pile: [
+    ['widthFt', 'ft', 6, 250],
+    ['lengthFt', 'ft', 10, 1200],
+    ['heightFt', 'ft', 1, 30],
+    ['wallFt', 'ft', 0.5, 20],
+  ],
+  cover: [
+    ['count', 'tires', 1, 6000],
+    ['ft', 'ft', 0.5, 120],
+    ['widthFt', 'ft', 6, 250],
+    ['lengthFt', 'ft', 10, 1200],
+  ],
   damage: [['count', 'hole', 0.5, 150]],
   patch: [['count', 'hole', 0.5, 150]],
-  weather: [['mph', 'mph', 3, 130], ['degF', 'degF', -60, 130]],
+  weather: [
+    ['mph', 'mph', 3, 130],
+    ['degF', 'degF', -60, 130],
+  ],
   test: [['dmPct', 'pct', 15, 75]],
-  ration: [['head', 'head', 1, 5000], ['lbPerHead', 'lb', 0.5, 150], ['lbPerDay', 'lb', 50, 1_500_000]],
+  ration: [
+    ['head', 'head', 1, 5000],
+    ['lbPerHead', 'lb', 0.5, 150],
+    ['lbPerDay', 'lb', 50, 1_500_000],
+  ],
   box: [['lb', 'lb', 800, 80_000]],
-  pack: [['tractors', 'tractor', 0.5, 12], ['tractorLb', 'lb', 4000, 130_000], ['hours', 'hour', 0.1, 30], ['layerIn', 'in', 1, 36]],
-  supply: [['count', 'item', 0, 20_000], ['widthFt', 'ft', 6, 250], ['lengthFt', 'ft', 10, 1200]],
+  pack: [
+    ['tractors', 'tractor', 0.5, 12],
+    ['tractorLb', 'lb', 4000, 130_000],
+    ['hours', 'hour', 0.1, 30],
+    ['layerIn', 'in', 1, 36],
+  ],
+  supply: [
+    ['count', 'item', 0, 20_000],
+    ['widthFt', 'ft', 6, 250],
+    ['lengthFt', 'ft', 10, 1200],
+  ],
   harvest: [['acres', 'acre', 0.5, 20_000]],
 }
 
@@ -71,7 +121,8 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
     let [lo, hi] = [low, high]
     if (slot === 'dmPct') [lo, hi] = DRY[d.slots.crop as string] ?? [lo, Math.min(hi, 75)]
     const u = slot === 'count' && typeof d.slots.unit === 'string' ? (d.slots.unit as string) : unit
-    if ((value < lo || value > hi) && !d.sure.includes(`range-${slot}`)) return { code: `range-${slot}`, slot, value, unit: u, instead: slipsOf(value, lo, Math.min(hi, habit(c, d, slot) ?? hi)) }
+    if ((value < lo || value > hi) && !d.sure.includes(`range-${slot}`))
+      return { code: `range-${slot}`, slot, value, unit: u, instead: slipsOf(value, lo, Math.min(hi, habit(c, d, slot) ?? hi)) }
   }
   const inches = num(d, 'inches')
   if (d.type === 'weather' && inches !== undefined && !d.sure.includes('range-inches')) {
@@ -81,25 +132,36 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
   if (d.type === 'load') {
     const count = num(d, 'count')
     const lb = num(d, 'lb')
-    if (count && lb && !d.sure.includes('each') && (lb / count < 800 || lb / count > 90_000)) return { code: 'each', slot: 'lb', value: lb, unit: 'lb', instead: [] }
+    if (count && lb && !d.sure.includes('each') && (lb / count < 800 || lb / count > 90_000))
+      return { code: 'each', slot: 'lb', value: lb, unit: 'lb', instead: [] }
   }
   const pile = typeof d.slots.pile === 'string' ? pileState(c.book, d.slots.pile) : undefined
   const length = pile && lengthOf(pile)
   if (pile && (d.type === 'face' || d.type === 'feed' || d.type === 'shift' || d.type === 'cover')) {
     for (const slot of ['atFt', 'leftFt', 'ft']) {
       const value = num(d, slot)
-      if (value !== undefined && length !== undefined && value > length * 1.05 && !d.sure.includes(`long-${slot}`)) return { code: `long-${slot}`, slot, value, unit: 'ft', instead: slipsOf(value, pile.face?.atFt ?? 1, length), most: length }
+      if (value !== undefined && length !== undefined && value > length * 1.05 && !d.sure.includes(`long-${slot}`))
+        return { code: `long-${slot}`, slot, value, unit: 'ft', instead: slipsOf(value, pile.face?.atFt ?? 1, length), most: length }
     }
   }
   if (pile && d.type === 'face' && pile.face && !d.sure.includes('face-back')) {
     const at = num(d, 'atFt') ?? (length !== undefined && num(d, 'leftFt') !== undefined ? length - num(d, 'leftFt')! : undefined)
     // a foot of play: faces are paced, not surveyed
-    if (at !== undefined && at < pile.face.atFt - 1 && (d.slots.on as string) >= pile.face.on) return { code: 'face-back', slot: num(d, 'atFt') !== undefined ? 'atFt' : 'leftFt', value: at, unit: 'ft', instead: [], was: pile.face.atFt }
+    if (at !== undefined && at < pile.face.atFt - 1 && (d.slots.on as string) >= pile.face.on)
+      return {
+        code: 'face-back',
+        slot: num(d, 'atFt') !== undefined ? 'atFt' : 'leftFt',
+        value: at,
+        unit: 'ft',
+        instead: [],
+        was: pile.face.atFt,
+      }
   }
   if ((d.type === 'size' || d.type === 'pile') && !d.sure.includes('steep')) {
     const w = num(d, 'widthFt')
     const h = num(d, 'heightFt')
-    if (w !== undefined && h !== undefined && h > w / 2) return { code: 'steep', slot: 'heightFt', value: h, unit: 'ft', instead: slipsOf(h, 2, w / 2) }
+    if (w !== undefined && h !== undefined && h > w / 2)
+      return { code: 'steep', slot: 'heightFt', value: h, unit: 'ft', instead: slipsOf(h, 2, w / 2) }
   }
   return undefined
 }

@@ -66,7 +66,15 @@ export const defaultPile = (c: Context, d: Draft): string | undefined => {
 /** Known names that start like, or share a word with, a name nobody knows; own names only. */
 export const nearNames = (book: Book, said: string): string[] => {
   const words = said.split(/\s+/)
-  return [...new Set([...pileNames(book)].filter(([alias]) => alias.split(/\s+/).some(w => words.some(x => x.length > 2 && (w.startsWith(x.slice(0, 3)) || x.startsWith(w.slice(0, 3)))))).map(([, name]) => name))].slice(0, 3)
+  return [
+    ...new Set(
+      [...pileNames(book)]
+        .filter(([alias]) =>
+          alias.split(/\s+/).some(w => words.some(x => x.length > 2 && (w.startsWith(x.slice(0, 3)) || x.startsWith(w.slice(0, 3))))),
+        )
+        .map(([, name]) => name),
+    ),
+  ].slice(0, 3)
 }
 
 /** The crop of a load that names none: the sender's last on that pile within two hours, or the only one it ever had. */

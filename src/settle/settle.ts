@@ -55,17 +55,25 @@ export const settle = (r: Reading, c: Context): Settled => {
 const taught = (r: Reading, c: Context): Settled | undefined => {
   if (r.asksLessons) {
     const list = lessons(c.book)
-    return nothing('answered', list.size ? m('words-known', { list: [...list].map(([word, means]) => m('word-means', { word, means })) }) : m('words-none'))
+    return nothing(
+      'answered',
+      list.size ? m('words-known', { list: [...list].map(([word, means]) => m('word-means', { word, means })) }) : m('words-none'),
+    )
   }
   if (!r.lesson && r.forget === undefined) return undefined
   if (c.role !== 'owner') return nothing('refused', notYours())
   const word = r.lesson?.word ?? r.forget!
   const entry: Body = { kind: 'setting', name: `word:${word}`, value: r.lesson?.means ?? '' }
-  return { ...nothing('answered', r.lesson ? m('word-taught', { word, means: r.lesson.means }) : m('word-forgotten', { word })), entries: [entry] }
+  return {
+    ...nothing('answered', r.lesson ? m('word-taught', { word, means: r.lesson.means }) : m('word-forgotten', { word })),
+    entries: [entry],
+  }
 }
 
 /** "delete the far corner pile": only the owner takes a pile out of the book. */
-const removes = (_r: Reading, c: Context): boolean => /\b(delete|remove|erase|borra|elimina)\b.*\b(pile|box|pila|caja|monton)\b/i.test(c.message.text) && !/\b(that|last|it)\b/i.test(c.message.text)
+const removes = (_r: Reading, c: Context): boolean =>
+  /\b(delete|remove|erase|borra|elimina)\b.*\b(pile|box|pila|caja|monton)\b/i.test(c.message.text) &&
+  !/\b(that|last|it)\b/i.test(c.message.text)
 
 const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
@@ -90,7 +98,8 @@ const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     }
     if (a.vague && amountSlots(a).length === 0) {
       for (const k of ['count', 'lb', 'ft']) delete d.slots[k]
-    } else if (a.vague && a.frame !== 'damage' && a.frame !== 'patch') for (const k of ['count', 'lb', 'ft']) if (k in d.slots) delete d.slots[k]
+    } else if (a.vague && a.frame !== 'damage' && a.frame !== 'patch')
+      for (const k of ['count', 'lb', 'ft']) if (k in d.slots) delete d.slots[k]
     if (a.vague && a.frame === 'cover' && d.slots.count === undefined) {
       needs.push({ need: countOf(d, c), act: a })
       continue
@@ -101,14 +110,41 @@ const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   }
   // in a group, half-sentences about nothing in particular are talk
   const loud = c.message.private || c.message.addressed
-  const real = needs.filter(n => n.act.used >= 3 || loud).filter(n => loud || n.act.full || n.act.left === 0 || n.act.slots.pile !== undefined || n.act.slots.crop !== undefined || n.act.strange !== undefined).filter(n => !(r.chatter && !loud && !n.act.full && n.act.strange === undefined && n.act.used < 5))
-  if (real.length) ask(out, real.map(n => n.need), c)
+  const real = needs
+    .filter(n => n.act.used >= 3 || loud)
+    .filter(
+      n =>
+        loud ||
+        n.act.full ||
+        n.act.left === 0 ||
+        n.act.slots.pile !== undefined ||
+        n.act.slots.crop !== undefined ||
+        n.act.strange !== undefined,
+    )
+    .filter(n => !(r.chatter && !loud && !n.act.full && n.act.strange === undefined && n.act.used < 5))
+  if (real.length)
+    ask(
+      out,
+      real.map(n => n.need),
+      c,
+    )
   if (!out.recorded.length && !real.length && doubtful.length && (loud || !r.chatter)) {
     const drafts = doubtful.map(a => draftOf(a, c))
     const ready = drafts.map(d => certain(c, d)).filter(x => 'event' in x)
     if (ready.length && doubtful[0]!.used >= 5) {
       const d = drafts[0]!
-      const q = question(c, { ask: askMeant(phrase({ type: d.type, ...d.slots } as never)), choices: [{ label: choice.yes, act: 'sure' }, { label: choice.no, act: 'drop' }], draft: d }, drafts)
+      const q = question(
+        c,
+        {
+          ask: askMeant(phrase({ type: d.type, ...d.slots } as never)),
+          choices: [
+            { label: choice.yes, act: 'sure' },
+            { label: choice.no, act: 'drop' },
+          ],
+          draft: d,
+        },
+        drafts,
+      )
       out.entries.push({ kind: 'ask', question: q })
       out.question = q
     }
@@ -127,7 +163,22 @@ export const guessed = (acts: Act[], c: Context): Settled | undefined => {
   const first = drafts[0]
   if (!first || !drafts.every(d => 'event' in certain(c, { ...d, slots: { ...d.slots } }))) return undefined
   const out = nothing('asked')
-  const q = question(c, { ask: askMeant(drafts.length === 1 ? phrase({ type: first.type, ...first.slots } as never) : { code: 'join', data: { list: drafts.map(d => phrase({ type: d.type, ...d.slots } as never)), by: 'and' } }), choices: [{ label: choice.yes, act: 'sure' }, { label: choice.no, act: 'drop' }], draft: first }, drafts)
+  const q = question(
+    c,
+    {
+      ask: askMeant(
+        drafts.length === 1
+          ? phrase({ type: first.type, ...first.slots } as never)
+          : { code: 'join', data: { list: drafts.map(d => phrase({ type: d.type, ...d.slots } as never)), by: 'and' } },
+      ),
+      choices: [
+        { label: choice.yes, act: 'sure' },
+        { label: choice.no, act: 'drop' },
+      ],
+      draft: first,
+    },
+    drafts,
+  )
   out.entries.push({ kind: 'ask', question: q })
   out.question = q
   return out
@@ -167,7 +218,11 @@ const question = (c: Context, need: Need, drafts: Draft[]): Question => ({
 })
 
 const ask = (out: Settled, needs: Need[], c: Context): void => {
-  const q = question(c, needs[0]!, needs.map(n => n.draft))
+  const q = question(
+    c,
+    needs[0]!,
+    needs.map(n => n.draft),
+  )
   out.entries.push({ kind: 'ask', question: q })
   out.question = q
 }
@@ -178,11 +233,17 @@ const inAll = (d: Draft, c: Context): Need | undefined => {
   if (!('event' in s) || s.event.type !== 'load' || s.event.count === undefined) return undefined
   const e = s.event
   let logged = 0
-  for (const l of c.book.byPile.get(e.pile) ?? []) if (l.withdrawnBy === undefined && l.event.type === 'load' && l.event.on === e.on && l.event.crop === e.crop) logged += l.event.count ?? 0
+  for (const l of c.book.byPile.get(e.pile) ?? [])
+    if (l.withdrawnBy === undefined && l.event.type === 'load' && l.event.on === e.on && l.event.crop === e.crop)
+      logged += l.event.count ?? 0
   if (!logged) return undefined
   const rest = e.count! - logged
   d.slots = { ...d.slots, pile: e.pile, crop: e.crop }
-  const choices: Choice[] = [...(rest > 0 ? [{ label: choice.inAll(e.count!), act: 'fill', value: rest } as Choice] : []), { label: choice.moreOf(e.count!), act: 'sure' }, { label: choice.neverMind, act: 'drop' }]
+  const choices: Choice[] = [
+    ...(rest > 0 ? [{ label: choice.inAll(e.count!), act: 'fill', value: rest } as Choice] : []),
+    { label: choice.moreOf(e.count!), act: 'sure' },
+    { label: choice.neverMind, act: 'drop' },
+  ]
   return { ask: askInAll(logged, e.count!), choices, slot: 'count', draft: { ...d, sure: [...d.sure, 'twice'] }, doubt: 'total' }
 }
 
@@ -197,7 +258,11 @@ const unread = (r: Reading, c: Context): Settled => {
   const loud = c.message.private || c.message.addressed === true
   if (!loud) return nothing('ignored')
   const moody = r.acts.find(a => a.mood !== 'fact' && a.used > a.left)
-  if (moody) return nothing('ignored', moody.mood === 'denial' ? m('noted-denial') : moody.mood === 'plan' || moody.mood === 'order' ? m('noted-plan') : undefined)
+  if (moody)
+    return nothing(
+      'ignored',
+      moody.mood === 'denial' ? m('noted-denial') : moody.mood === 'plan' || moody.mood === 'order' ? m('noted-plan') : undefined,
+    )
   return nothing('puzzled', m('puzzled'))
 }
 
@@ -258,7 +323,11 @@ const answered = (r: Reading, c: Context): Settled | undefined => {
       else needs.push(s.need)
     }
     if (needs.length) {
-      const next = question({ ...c, message: { ...c.message, from: q.to } }, needs[0]!, needs.map(n => n.draft))
+      const next = question(
+        { ...c, message: { ...c.message, from: q.to } },
+        needs[0]!,
+        needs.map(n => n.draft),
+      )
       out.entries.push({ kind: 'ask', question: next })
       out.question = next
       if (!out.recorded.length) out.outcome = 'asked'
@@ -276,7 +345,9 @@ const withdraw = (out: Settled, l: Logged | undefined, why: 'undo' | 'correction
 
 /** The message as a correction of an earlier record. */
 const fixed = (r: Reading, c: Context): Settled | undefined => {
-  const replied = c.message.replyTo !== undefined && eventsFrom(c.book, { channel: c.message.channel, chat: c.message.chat, id: c.message.replyTo }).length > 0
+  const replied =
+    c.message.replyTo !== undefined &&
+    eventsFrom(c.book, { channel: c.message.channel, chat: c.message.chat, id: c.message.replyTo }).length > 0
   const fix = r.fix ?? (replied ? r.plain : undefined)
   if (!fix) return undefined
   // "no hail here" is a denial, not a correction
@@ -286,13 +357,17 @@ const fixed = (r: Reading, c: Context): Settled | undefined => {
   if (fix.kind === 'undo') {
     const open = openQuestions(c).find(q => q.to === c.message.from)
     const newest = list.at(-1)
-    if (open && (!newest || open.at > newest.at) && c.message.replyTo === undefined) return { ...nothing('answered', m('closed-question')), entries: [{ kind: 'close', question: open.id, how: 'dropped' }] }
+    if (open && (!newest || open.at > newest.at) && c.message.replyTo === undefined)
+      return { ...nothing('answered', m('closed-question')), entries: [{ kind: 'close', question: open.id, how: 'dropped' }] }
     let some = list
     const wanted = Object.entries(fix.slots)
     if (wanted.length) {
-      const match = list.filter(l => wanted.every(([k, v]) => Object.values(l.event).includes(v as never) || (l.event as unknown as Record<string, unknown>)[k] === v))
+      const match = list.filter(l =>
+        wanted.every(([k, v]) => Object.values(l.event).includes(v as never) || (l.event as unknown as Record<string, unknown>)[k] === v),
+      )
       if (match.length) some = match
-    } else if (/\b(last one|el ultimo|la ultima|lo ultimo)\b/i.test(c.message.text) && c.message.replyTo === undefined && list.length > 1) some = list.slice(-1)
+    } else if (/\b(last one|el ultimo|la ultima|lo ultimo)\b/i.test(c.message.text) && c.message.replyTo === undefined && list.length > 1)
+      some = list.slice(-1)
     if (!some.length) return nothing('answered', m('nothing-to-undo'))
     if (!some.every(yours)) return confirmed(some, [], c)
     const out = nothing('recorded')
@@ -309,7 +384,20 @@ const fixed = (r: Reading, c: Context): Settled | undefined => {
   // what went before was not understood: the correction may mean that, not the last record
   if (c.missed && c.message.replyTo === undefined) {
     const out = nothing('asked')
-    ask(out, [{ ask: askMeant(phrase({ type: hit.draft.type, ...hit.draft.slots } as never)), choices: [{ label: choice.yes, act: 'sure' }, { label: choice.no, act: 'drop' }], draft: hit.draft }], c)
+    ask(
+      out,
+      [
+        {
+          ask: askMeant(phrase({ type: hit.draft.type, ...hit.draft.slots } as never)),
+          choices: [
+            { label: choice.yes, act: 'sure' },
+            { label: choice.no, act: 'drop' },
+          ],
+          draft: hit.draft,
+        },
+      ],
+      c,
+    )
     return out
   }
   const s = certain(c, hit.draft)
@@ -326,7 +414,18 @@ const fixed = (r: Reading, c: Context): Settled | undefined => {
 const confirmed = (was: Logged[], drafts: Draft[], c: Context): Settled => {
   const out = nothing('asked')
   const q: Question = {
-    ...question(c, { ask: askOthers(nameOf(c.book, was[0]!.by), was.map(l => l.event) as never), choices: [{ label: choice.yes, act: 'undo' }, { label: choice.no, act: 'drop' }], draft: drafts[0]! }, drafts),
+    ...question(
+      c,
+      {
+        ask: askOthers(nameOf(c.book, was[0]!.by), was.map(l => l.event) as never),
+        choices: [
+          { label: choice.yes, act: 'undo' },
+          { label: choice.no, act: 'drop' },
+        ],
+        draft: drafts[0]!,
+      },
+      drafts,
+    ),
     undo: was.map(l => l.id),
     needs: 'owner',
   }
@@ -336,7 +435,12 @@ const confirmed = (was: Logged[], drafts: Draft[], c: Context): Settled => {
 }
 
 const same = (a: Event, b: Event): boolean => {
-  const strip = ({ said: _, by: __, on, ...rest }: Event & { said?: string; by?: string }) => JSON.stringify(Object.entries({ ...rest, on }).filter(([, v]) => v !== undefined).sort(([x], [y]) => (x < y ? -1 : 1)))
+  const strip = ({ said: _, by: __, on, ...rest }: Event & { said?: string; by?: string }) =>
+    JSON.stringify(
+      Object.entries({ ...rest, on })
+        .filter(([, v]) => v !== undefined)
+        .sort(([x], [y]) => (x < y ? -1 : 1)),
+    )
   return strip(a) === strip(b)
 }
 
@@ -349,7 +453,9 @@ const edited = (r: Reading, c: Context): Settled => {
   const fresh = r.acts.some(a => a.mood === 'fact') || r.asks.length ? told(r, ctx, []) : unread(r, ctx)
   const closing: Body[] = raised.map(q => ({ kind: 'close', question: q.id, how: 'dropped' }))
   if (old.length === fresh.recorded.length && old.every((l, k) => same(l.event, { ...fresh.recorded[k]!, on: fresh.recorded[k]!.on }))) {
-    return old.length || !fresh.question ? { ...nothing(old.length ? 'ignored' : fresh.outcome, old.length ? undefined : fresh.word), entries: closing, asks: fresh.asks } : { ...fresh, entries: [...closing, ...fresh.entries] }
+    return old.length || !fresh.question
+      ? { ...nothing(old.length ? 'ignored' : fresh.outcome, old.length ? undefined : fresh.word), entries: closing, asks: fresh.asks }
+      : { ...fresh, entries: [...closing, ...fresh.entries] }
   }
   const out: Settled = { ...fresh, withdrawn: [], entries: [...closing] }
   if (fresh.question) {

@@ -21,7 +21,8 @@ const opened = [
 ]
 
 describe('days left', () => {
-  // Mass balance by hand: 960,000 lb in by the boxes; less 10 to 25 % (range of good piles: 15 to 25 %, Roach and Kammel; 15 %, Muck) and boxes
+  // Mass balance by hand: 960,000 lb in by the boxes; less 10 to 25 % (range of good piles: 15 to 25 %, Roach and Kammel; 15 %,
+  // Muck) and boxes
   // that run light leave 700,000 to 870,000 lb, so 85 to 110 days at 8,000.
   it('starts from loads, loss and ration', () => {
     const a = ask(upper(opened), { about: 'left', pile: 'upper' }, '2025-11-01')

@@ -5,7 +5,10 @@ import { estimate } from '../../src/figures/farm/estimate.ts'
 import { addDays } from '../../src/units/calendar.ts'
 import { bookOf, evening, upper } from './askedFarm.ts'
 
-/** A year on the upper pile: fed at so much a day, every day logged, for so many days, then all gone; and filled again by the same boxes. */
+/**
+ * A year on the upper pile: fed at so much a day, every day logged, for so many days, then all gone; and filled again by the same
+ * boxes.
+ */
 const year = (lbDay: number, days: number): Record<string, unknown>[] => [
   ...upper([{ type: 'open', pile: 'upper', why: 'feed', on: '2025-11-01' }]),
   ...Array.from({ length: days }, (_, i) => ({

@@ -24,7 +24,8 @@ describe('weights of loads', () => {
     expect(usual.lb / 5).toBeCloseTo(640 * 20, -2)
     expect(usual.sd).toBeGreaterThan(0.2)
   })
-  // Ten loads come within 3.3 % of the mean 19 times in 20 (maize trailers), so ten tickets outweigh what was said: by hand, (0.08/0.0168)^2 to 1.
+  // Ten loads come within 3.3 % of the mean 19 times in 20 (maize trailers), so ten tickets outweigh what was said: by hand,
+  // (0.08/0.0168)^2 to 1.
   it('learn from the tickets of a box, drawn toward what it is said to hold', () => {
     const f = filling([box, load({ count: 10, lb: 110_000, box: 'red' }), load({ count: 10, box: 'red', on: '2025-09-11' })])
     const w = 0.08 ** 2 / (0.08 ** 2 + 0.053 ** 2 / 10)

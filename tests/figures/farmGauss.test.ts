@@ -12,7 +12,8 @@ describe('a Gaussian belief', () => {
     expect(b.mean[1]).toBe(3)
   })
 
-  // Two numbers known only by their sum: by hand, prior variances 4 and 1, reading of the sum 5 over, variance 0 or nearly: 4 and 1 of the 5.
+  // Two numbers known only by their sum: by hand, prior variances 4 and 1, reading of the sum 5 over, variance 0 or nearly: 4 and 1
+  // of the 5.
   it('shares out what a sum tells by how unsure each part was', () => {
     const b = belief([0, 0], [2, 1])
     learn(b, Float64Array.from([1, 1]), 5, 1e-9)

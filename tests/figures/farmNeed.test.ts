@@ -74,7 +74,8 @@ describe('what a pile gives a day', () => {
     expect(need([...events, { type: 'ration', pile: 'upper', lbPerDay: 6000, on: '2025-10-15' }], '2025-10-20')?.lbDay).toBe(6000)
     expect(need([{ type: 'ration', pile: 'upper', lbPerDay: 6000, on: '2025-09-15' }, ...events], '2025-10-20')?.lbDay).toBe(4750)
   })
-  // Cornell (South Central New York 2020): milking cows eat 1.5 to 2.5 % of their weight as forage: 100 cows of 1,433 lb 2,150 to 3,580 lb, and 5 % over.
+  // Cornell (South Central New York 2020): milking cows eat 1.5 to 2.5 % of their weight as forage: 100 cows of 1,433 lb 2,150 to
+  // 3,580 lb, and 5 % over.
   it('is worked out from the head alone where nothing else was said', () => {
     const n = need([{ type: 'ration', group: 'milking', head: 100, on: '2025-10-01' }], '2025-10-20', 'upper', 100)!
     expect(n.from).toBe('intake')

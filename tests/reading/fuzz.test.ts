@@ -24,15 +24,25 @@ const farm = contextOf(['quarry', 'hollow', 'long bench', 'north', 'gate', 'wind
 /** Parts that hostile texts are made of: every kind of token, and words that begin a phrase, a number, a name or a date. */
 const PARTS = [
   ...'a|é|ñ|漢|🌽|\u0000|\uD800|\u0301|𝟙|½|1|0|9|.|,|;|:|!|?|¿|(|)|[|{|<|#|%|$|&|+|-|/|*|"|\'|`|’|\n|\t| '.split('|'),
-  ...'1 |1 1 1 1 |1/2 |1/2/3/4 |1,000,|1.1.1|12k |1x2x|1 by 2 by |10-12 |1-2-|7:30|7am |12th |2026-09-12 |9/12/26 |22\'6 |6\'3" |12 ft 6 |34 % '.split('|'),
-  ...'one |hundred and |ninety nine thousand |a half |half a |half of a |1 and a half |a couple of |five dozen |point |one point one |to |1 to |two or '.split('|'),
+  ..."1 |1 1 1 1 |1/2 |1/2/3/4 |1,000,|1.1.1|12k |1x2x|1 by 2 by |10-12 |1-2-|7:30|7am |12th |2026-09-12 |9/12/26 |22'6 |6'3\" |12 ft 6 |34 % ".split(
+    '|',
+  ),
+  ...'one |hundred and |ninety nine thousand |a half |half a |half of a |1 and a half |a couple of |five dozen |point |one point one |to |1 to |two or '.split(
+    '|',
+  ),
   ...'mil |treinta y |doscientos |y medio |media docena |un |una '.split('|'),
   ...'quarry |quary |long |long bench |long bnch |bench |gate and |old mill, |on north |red truck |jag |jags of |Berit '.split('|'),
-  ...'7 loads |7 loads corn on quarry |put |fed |and |and and |, and |tires and |covered |patched |hole |hail |golf ball |corn and hay and |second crop |each |in all |deep |10 wide 20 long '.split('|'),
+  ...'7 loads |7 loads corn on quarry |put |fed |and |and and |, and |tires and |covered |patched |hole |hail |golf ball |corn and hay and |second crop |each |in all |deep |10 wide 20 long '.split(
+    '|',
+  ),
   ...'echamos 7 viajes de maiz en quarry y |tapamos |plastico y llantas y |granizo anoche '.split('|'),
-  ...'last |last night |yesterday |a week after |the day after |on the |friday |el |el lunes |hace |hace 2 dias |12 de |may |days ago '.split('|'),
-  ...'no |no, |not |undo |make that |that was |if |hope |will |tomorrow |what |how much |remind me to |note: |every day |when we say |we mean |forget |means '.split('|'),
-  ...'http://|www.a.|+1 555 555 5555 |(555) |asdf |remmember |loadsofcornonquarry|don\'t |a\'b'.split('|'),
+  ...'last |last night |yesterday |a week after |the day after |on the |friday |el |el lunes |hace |hace 2 dias |12 de |may |days ago '.split(
+    '|',
+  ),
+  ...'no |no, |not |undo |make that |that was |if |hope |will |tomorrow |what |how much |remind me to |note: |every day |when we say |we mean |forget |means '.split(
+    '|',
+  ),
+  ..."http://|www.a.|+1 555 555 5555 |(555) |asdf |remmember |loadsofcornonquarry|don't |a'b".split('|'),
 ]
 
 const filled = (part: string, before = ''): string => (before + part.repeat(Math.ceil(MOST / part.length))).slice(0, MOST)
@@ -106,9 +116,22 @@ describe(`no text of ${MOST} characters takes longer than ${LIMIT_MS} ms`, () =>
   })
 
   it('parts in any order', () => {
-    const texts = fc.sample(fc.array(part, { minLength: 400, maxLength: 900, size: 'max' }), { numRuns: 40, seed: 43 }).map(p => p.join('').slice(0, MOST))
+    const texts = fc
+      .sample(fc.array(part, { minLength: 400, maxLength: 900, size: 'max' }), { numRuns: 40, seed: 43 })
+      .map(p => p.join('').slice(0, MOST))
     expect(slow(texts.map(t => [t.slice(0, 120), t]))).toEqual([])
   })
+})
+
+it('a taught word that stands for many does not make a message longer than one can be', () => {
+  // some twenty of them: a reader that lets them grow takes seconds over a full message of them
+  const taught: ReadContext = { ...farm, names: indexNames({ piles: new Map(), boxes: [], words: new Map([['jag', '1x2x3x4x5x6x7x8x9x'.repeat(3)]]), people: [] }) }
+  const times = Array.from({ length: 5 }, () => {
+    const before = process.cpuUsage()
+    read('jag '.repeat(20), taught)
+    return process.cpuUsage(before).user / 1000
+  })
+  expect(Math.min(...times)).toBeLessThan(LIMIT_MS)
 })
 
 /** What a reading says, without places in the text and with the names put back. */
@@ -116,7 +139,12 @@ const gist = (r: Reading, names: Map<string, string>) => {
   const back = (v: unknown): unknown => {
     if (typeof v === 'string') return [...names].reduce((t, [own, plain]) => t.replaceAll(own, plain), v)
     if (Array.isArray(v)) return v.map(back)
-    if (v && typeof v === 'object') return Object.fromEntries(Object.entries(v).filter(([k]) => !['from', 'to', 'tokens', 'text', 'senses'].includes(k)).map(([k, x]) => [k, back(x)]))
+    if (v && typeof v === 'object')
+      return Object.fromEntries(
+        Object.entries(v)
+          .filter(([k]) => !['from', 'to', 'tokens', 'text', 'senses'].includes(k))
+          .map(([k, x]) => [k, back(x)]),
+      )
     return v
   }
   const { trace: _, ...rest } = r
@@ -125,13 +153,36 @@ const gist = (r: Reading, names: Map<string, string>) => {
 
 describe('renaming the piles changes nothing', () => {
   const SENTENCES = [
-    'put 7 loads corn on A', '14 ton second crop on B pile', 'A 5 loads hay', 'covered A with plastic and 40 tires', 'rolled the plastic on B back 12 ft',
-    'raccoons tore 2 holes in A by the wall', 'patched 3 holes on B', 'walked A and B, all good', 'opened A to feed', 'fed 11k off B', 'face is at 34 ft on A',
-    'moved 3 loads from A to B', 'B is empty', 'A measured 41 by 118, 11 high', 'how much is left in A', 'hail last night, 4 holes in B',
-    'no, that was B', 'echamos 6 viajes de maiz en A', 'tapamos la pila B con plastico y llantas', '¿cuánto queda en A?',
+    'put 7 loads corn on A',
+    '14 ton second crop on B pile',
+    'A 5 loads hay',
+    'covered A with plastic and 40 tires',
+    'rolled the plastic on B back 12 ft',
+    'raccoons tore 2 holes in A by the wall',
+    'patched 3 holes on B',
+    'walked A and B, all good',
+    'opened A to feed',
+    'fed 11k off B',
+    'face is at 34 ft on A',
+    'moved 3 loads from A to B',
+    'B is empty',
+    'A measured 41 by 118, 11 high',
+    'how much is left in A',
+    'hail last night, 4 holes in B',
+    'no, that was B',
+    'echamos 6 viajes de maiz en A',
+    'tapamos la pila B con plastico y llantas',
+    '¿cuánto queda en A?',
   ]
   const PLAIN: [string, string] = ['quarry', 'hollow']
-  const OTHERS: [string, string][] = [['kestrel', 'sandpit'], ['old mill', 'windy knob'], ['tobacco shed', 'ravine'], ['sycamore', 'long bench'], ['north', 'south'], ['el mezquite', 'la loma']]
+  const OTHERS: [string, string][] = [
+    ['kestrel', 'sandpit'],
+    ['old mill', 'windy knob'],
+    ['tobacco shed', 'ravine'],
+    ['sycamore', 'long bench'],
+    ['north', 'south'],
+    ['el mezquite', 'la loma'],
+  ]
   const said = (sentence: string, [a, b]: [string, string]): string => sentence.replace(/\bA\b/g, a).replace(/\bB\b/g, b)
 
   for (const pair of OTHERS) {

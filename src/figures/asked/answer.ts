@@ -86,7 +86,8 @@ const sound = (value: unknown): boolean =>
       : true
 
 /**
- * Answers a question from the book: the figures that its words are made of, in the units of the slots' names, unrounded. `how` lists how they
+ * Answers a question from the book: the figures that its words are made of, in the units of the slots' names, unrounded. `how`
+ * lists how they
  * were worked out and `notes` what to beware of, each as a code with data. A refusal says what is missing, with the best figures there are.
  */
 export const answer = (book: Book, ask: Ask, now: Now, given: Given = {}): Answer | Refusal => {

@@ -11,7 +11,10 @@ import { BULK_TARGET, DENSITY_TARGET, deliveryFor, measuredDensity, packingLbFor
 import { POROSITY_TARGET, porosity } from '../porosity.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
 
-/** How tight a pile lies: measured where its size was, worked out from the packing where that was told, else the crop's usual; what it costs, and what would mend it. */
+/**
+ * How tight a pile lies: measured where its size was, worked out from the packing where that was told, else the crop's usual; what
+ * it costs, and what would mend it.
+ */
 export const density = (book: Book, p: PileState): Answer | Refusal => {
   if (!hasFeed(p)) return refuse('nothing-in-pile', { pile: p.name, stage: p.stage })
   const filling = fillingOf(book, p)

@@ -6,7 +6,10 @@ import { cropDefaults } from '../cropDefaults.ts'
 
 export interface Dryness {
   pct: Pct
-  /** `tests`: of the pile or the crop; `loads`: told with the loads; `usual`: the crop's usual figure; `moved`: came with feed from another pile. */
+  /**
+   * `tests`: of the pile or the crop; `loads`: told with the loads; `usual`: the crop's usual figure; `moved`: came with feed from
+   * another pile.
+   */
   from: 'tests' | 'loads' | 'usual' | 'moved'
   /** Standard error, points. */
   sd: Pct

@@ -4,7 +4,10 @@ import type { Day } from '../../units/calendar.ts'
 import type { Share } from '../../units/measure.ts'
 import type { Filling } from './layers.ts'
 
-/** What piles of the same boxes showed once they were fed out: true weight over expected, and by how much the doubt of the shared error shrinks. */
+/**
+ * What piles of the same boxes showed once they were fed out: true weight over expected, and by how much the doubt of the shared
+ * error shrinks.
+ */
 export interface Shown {
   factor: number
   /** Variance taken off the error of what went in. */
@@ -66,7 +69,8 @@ export const relatives = (
 }
 
 /**
- * What the outcomes say of a new filling of the same boxes. The error that its boxes share is taken as normal, 1 give or take `sd`; each outcome is a reading of it with
+ * What the outcomes say of a new filling of the same boxes. The error that its boxes share is taken as normal, 1 give or take
+ * `sd`; each outcome is a reading of it with
  * its own error and with what is a pile's own. Weighted by the inverse of the variances.
  */
 export const shownBy = (filling: Filling, outcomes: readonly Outcome[]): Shown | undefined => {

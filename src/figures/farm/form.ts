@@ -3,7 +3,10 @@ import type { Ft } from '../../units/measure.ts'
 import { type PileShape, shapeProblems, USUAL_RUN } from '../shape.ts'
 import { LEAST_FT, type Length, lengthKnown } from './position.ts'
 
-/** Height over width where nobody measured the height: sides of 3 to 1 under a crown would be a sixth; packed piles stand a little higher. Common practice, no source. */
+/**
+ * Height over width where nobody measured the height: sides of 3 to 1 under a crown would be a sixth; packed piles stand a little
+ * higher. Common practice, no source.
+ */
 const USUAL_HEIGHT = 0.2
 const HEIGHTS: [Ft, Ft] = [5, 14]
 
@@ -17,7 +20,10 @@ export interface PileForm {
   measured: boolean
 }
 
-/** The pile's shape as measured, else as planned. A flat top makes it a trapezoid, else it is crowned. Undefined without width or length. */
+/**
+ * The pile's shape as measured, else as planned. A flat top makes it a trapezoid, else it is crowned. Undefined without width or
+ * length.
+ */
 export const formOf = (p: PileState, length: Length | undefined = lengthKnown(p)): PileForm | undefined => {
   const widthFt = p.measured?.widthFt ?? p.planned.widthFt
   if (!(widthFt && widthFt >= LEAST_FT) || !length) return undefined

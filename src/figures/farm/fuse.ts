@@ -68,7 +68,8 @@ const REST_SD: Share = 0.02
  * Sets of guesses beside the form, each with how often it is so; the record shows which it is. `wide`: now and then something is far
  * off, a box that is not the one thought of, loads nobody told, a top that rotted; then the error of the whole is a multiple of the
  * usual. `uneven`: density differs along a pile by the day it was filled and how it was packed (single cores 61 to 470 kg/m3, bunker
- * means 206 to 354; D'Amours and Savoie 2005); error of the weight behind the face, twice what it is at its widest, as a share of the whole.
+ * means 206 to 354; D'Amours and Savoie 2005); error of the weight behind the face, twice what it is at its widest, as a share of
+ * the whole.
  * How often is common practice, no source.
  */
 const GUESSES: { wide: number; uneven: Share; weight: Share }[] = [

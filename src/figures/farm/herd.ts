@@ -7,7 +7,10 @@ const WORDS: [Group, RegExp][] = [
   ['milking', /milk|cow|herd|fresh|lact|high|low|orde|vaca/i],
 ]
 
-/** Forage dry matter a herd takes out of the piles a day, lb, from its head counts by group alone: the usual cow of each group. Undefined without a head; calves eat none. */
+/**
+ * Forage dry matter a herd takes out of the piles a day, lb, from its head counts by group alone: the usual cow of each group.
+ * Undefined without a head; calves eat none.
+ */
 export const herdForageDry = (heads: ReadonlyMap<string, number>): Lb | undefined => {
   const groups: Partial<Record<Group, number>> = {}
   for (const [name, head] of heads) {

@@ -5,11 +5,15 @@ import { normalBelow } from './gauss.ts'
 
 /** The day's own ups and downs and the last wedge that nobody feeds, days. Common practice, no source. */
 const END_DAYS = 0.6
-/** What is to come wanders more than what was: herds grow and rations turn. One day's step of the use, a share; common practice, no source. */
+/**
+ * What is to come wanders more than what was: herds grow and rations turn. One day's step of the use, a share; common practice, no
+ * source.
+ */
 const AHEAD_STEP = 0.006
 
 /**
- * Chance that the pile is gone within `d` days: that what is left, less `d` days of use, falls below nothing. Both are Gaussian and go together under each
+ * Chance that the pile is gone within `d` days: that what is left, less `d` days of use, falls below nothing. Both are Gaussian
+ * and go together under each
  * set of guesses, so the chance is one of the normal distribution (Fieller's argument for a quotient); over all, the weighted mean.
  */
 const goneBy = (parts: readonly Part[], d: number): Share => {
@@ -26,7 +30,8 @@ const goneBy = (parts: readonly Part[], d: number): Share => {
 export const FOREVER = 4096
 
 /**
- * The number of days within which the pile is gone with chance `q`, given that it is not gone yet: somebody still asks for it. Never below 0 nor above `FOREVER`;
+ * The number of days within which the pile is gone with chance `q`, given that it is not gone yet: somebody still asks for it.
+ * Never below 0 nor above `FOREVER`;
  * undefined where nothing is fed.
  */
 export const daysAt = (parts: readonly Part[], q: Share): number | undefined => {

@@ -208,7 +208,10 @@ export const headOf = (book: Book, day: Day, group?: string): number | undefined
   return heads.get(group ?? MAIN_GROUP) ?? (group === undefined && heads.size === 1 ? [...heads.values()][0] : undefined)
 }
 
-/** What the herd gets of one crop a day, lb as fed, before anything is split between piles: the crop's own ration, else what the piles of it give, else the herd's. */
+/**
+ * What the herd gets of one crop a day, lb as fed, before anything is split between piles: the crop's own ration, else what the
+ * piles of it give, else the herd's.
+ */
 export const cropNeed = (book: Book, day: Day, crop: string, dmPct: Pct, whatIf: WhatIf = {}): Lb | undefined => {
   const f = inForce(withWhatIf(rationsOf(book), day, undefined, whatIf), day)
   const own = sum(f.crops.get(crop), f, dmPct)

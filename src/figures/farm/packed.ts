@@ -21,7 +21,8 @@ export interface Packed {
 }
 
 /**
- * Density by the packing that was told, each day by its own and weighted by what came in on it; a day without a word is packed like the last one told.
+ * Density by the packing that was told, each day by its own and weighted by what came in on it; a day without a word is packed
+ * like the last one told.
  * Undefined where no tractor's weight was ever told.
  */
 export const packedOf = (book: Book, p: PileState, filling: Filling): Packed | undefined => {

@@ -18,7 +18,10 @@ export interface Volume {
   sd: Share
 }
 
-/** A crown is seldom quite a parabola, ends seldom 3 to 1, and feet are told round: error of the volume, a share. Common practice, no source. */
+/**
+ * A crown is seldom quite a parabola, ends seldom 3 to 1, and feet are told round: error of the volume, a share. Common practice,
+ * no source.
+ */
 const SHAPE_SD: Share = 0.12
 /** Height guessed from the width. Common practice, no source. */
 const GUESSED_SD: Share = 0.3

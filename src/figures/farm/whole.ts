@@ -15,7 +15,8 @@ export interface Whole {
 }
 
 /**
- * What can be fed of a pile in all, before its own feeding has shown anything: the loads by their boxes (what earlier piles of the same boxes showed goes in),
+ * What can be fed of a pile in all, before its own feeding has shown anything: the loads by their boxes (what earlier piles of the
+ * same boxes showed goes in),
  * else its size at the usual density; both less the loss. A measured size stands beside the loads as a second opinion.
  */
 export const wholeOf = (filling: Filling, volume: Volume | undefined, loss: LossPrior, shown: Shown | undefined): Whole => {

@@ -26,11 +26,16 @@ const round = (n: number): number => Math.round(n * 1e6) / 1e6
 export const inLb = (i: Item): number | undefined => {
   if (i.num === undefined) return undefined
   switch (i.unit) {
-    case 'lb': return round(i.num)
-    case 'ton': return round(i.num * LB_PER_TON)
-    case 'tonne': return round(i.num * LB_PER_TONNE)
-    case 'kg': return round((i.num * LB_PER_TONNE) / 1000)
-    default: return undefined
+    case 'lb':
+      return round(i.num)
+    case 'ton':
+      return round(i.num * LB_PER_TON)
+    case 'tonne':
+      return round(i.num * LB_PER_TONNE)
+    case 'kg':
+      return round((i.num * LB_PER_TONNE) / 1000)
+    default:
+      return undefined
   }
 }
 
@@ -74,11 +79,18 @@ const nextSolid = (p: Pool, k: number): number => {
 }
 
 /** Place words that name a part of any pile, never a pile. */
-const NO_NAME = /^(top|bottom|end|side|middle|center|ground|base|back|front|edge|face|yard|near|far|wall|corner|left|right|ramp|n|s|e|w|arriba|encima|lado|orilla|fondo|medio|frente|parte|cerca|enmedio|punta)$/
+const NO_NAME =
+  /^(top|bottom|end|side|middle|center|ground|base|back|front|edge|face|yard|near|far|wall|corner|left|right|ramp|n|s|e|w|arriba|encima|lado|orilla|fondo|medio|frente|parte|cerca|enmedio|punta)$/
 
 /** Words nobody knows where a pile's name belongs: "on hilltop", "river pile". */
 export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined => {
-  const nameable = (i: Item | undefined): boolean => i !== undefined && i.num === undefined && !i.date && (i.senses.length === 0 || has(i, 'where:place') || (i.senses.every(s => s === 'filler' || s.startsWith('animal:') || s.startsWith('v:') || s.startsWith('b:')) && !has(i, 'filler')))
+  const nameable = (i: Item | undefined): boolean =>
+    i !== undefined &&
+    i.num === undefined &&
+    !i.date &&
+    (i.senses.length === 0 ||
+      has(i, 'where:place') ||
+      (i.senses.every(s => s === 'filler' || s.startsWith('animal:') || s.startsWith('v:') || s.startsWith('b:')) && !has(i, 'filler')))
   for (let k = 0; k < p.items.length; k++) {
     if (p.used[k] || !nameable(p.items[k])) continue
     let end = k + 1
@@ -88,8 +100,14 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
     const rel = p.relation(k)
     const unknown = p.items.slice(k, end).some(i => !i.senses.length)
     const named = want === 'on' && rel === 'on' && !p.items.slice(k, end).some(i => NO_NAME.test(i.tokens[0]!.norm))
-    if ((called && (rel !== undefined || unknown)) || (rel !== undefined && (!want || rel === want || want === 'on') && (unknown || named) && (rel === (want ?? rel)))) {
-      const text = p.items.slice(k, end).map(i => i.text.toLowerCase()).join(' ')
+    if (
+      (called && (rel !== undefined || unknown)) ||
+      (rel !== undefined && (!want || rel === want || want === 'on') && (unknown || named) && rel === (want ?? rel))
+    ) {
+      const text = p.items
+        .slice(k, end)
+        .map(i => i.text.toLowerCase())
+        .join(' ')
       for (let j = k; j < end + (called ? 1 : 0); j++) p.used[j] = 1
       return text
     }
@@ -130,7 +148,7 @@ export const takeCrop = (p: Pool): CropSaid => {
   const at = p.find(i => hasCat(i, 'crop') && !has(i, 'cutword'))
   if (at >= 0) {
     out.crop = valueOf(p.take(at), 'crop')
-    const k = p.find((i, j) => j > at && i.ordinal === true || (hasCat(i, 'say') && has(p.items[j + 1], 'cutword')))
+    const k = p.find((i, j) => (j > at && i.ordinal === true) || (hasCat(i, 'say') && has(p.items[j + 1], 'cutword')))
     if (k >= 0 && p.items[k + 1] && has(p.items[k + 1], 'cutword')) {
       out.cut = p.items[k]!.num ?? Number(valueOf(p.items[k], 'say')!.split(':')[1])
       p.take(k)
@@ -152,10 +170,10 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
     let end = k
     if (led && !place) {
       from = k + 1
-      while (p.items[from] && isThin(p.items[from]!) ) from++
+      while (p.items[from] && isThin(p.items[from]!)) from++
       if (!p.free(from)) continue
       const head = p.items[from]!
-      const ok = has(head, 'where:place') || (allowUnknown && (head.senses.length === 0 || hasCat(head, 'mat') || has(head, 'ordinal') ))
+      const ok = has(head, 'where:place') || (allowUnknown && (head.senses.length === 0 || hasCat(head, 'mat') || has(head, 'ordinal')))
       if (!ok || head.num !== undefined) continue
       end = from + 1
     } else {
@@ -165,12 +183,16 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
       const lead = prev && p.free(k - 1) && prev.senses.length === 0 && k >= 1 ? k - 1 : k
       from = lead
     }
-    while (p.free(end) && (has(p.items[end], 'where:place') || (p.items[end]!.senses.length === 0 && has(p.items[end + 1], 'where:place')))) end++
+    while (p.free(end) && (has(p.items[end], 'where:place') || (p.items[end]!.senses.length === 0 && has(p.items[end + 1], 'where:place'))))
+      end++
     // "corner of the feed end"
     while (p.free(end) && p.items[end]!.senses.every(s => s === 'off' || s === 'filler') && has(p.items[end + 1], 'where:place')) {
       end += 2
     }
-    const text = p.items.slice(from, end).map(x => x.text.toLowerCase()).join(' ')
+    const text = p.items
+      .slice(from, end)
+      .map(x => x.text.toLowerCase())
+      .join(' ')
     if (not?.test(text)) continue
     for (let j = k < from ? k : from; j < end; j++) p.used[j] = 1
     return text

@@ -1,0 +1,75 @@
+import { has, hasCat, valueOf } from '../item.ts'
+import type { Pool } from '../pool.ts'
+import { amount, countsUnknown, takeAmount } from './amounts.ts'
+import { type Found, hasVague, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
+
+/** Feed taken to the cows. */
+export const feed = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:feed')
+  const take = verb < 0 ? p.sense('v:take') : -1
+  const base = verb < 0 && take < 0 ? p.sense('b:feed', 'b:take') : -1
+  const offPile = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
+  const bareOff = verb < 0 && take < 0 && base < 0 && p.sense('v:put', 'v:push', 'v:pitch') < 0 && p.cat('mat') < 0 && p.cat('what') < 0 && (p.num(['batch']) >= 0 || (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'load', undefined]) >= 0))
+  if (verb < 0 && take < 0 && base < 0 && !bareOff) return undefined
+  if (p.cat('per') >= 0) return undefined
+  if (bareOff && p.find(i => has(i, 'thing:left') || has(i, 'thing:face') || hasCat(i, 'dm') || hasCat(i, 'crop')) >= 0) return undefined
+  if (p.find(i => has(i, 'thing:spoiled')) >= 0) return undefined
+  if (take >= 0 && p.cat('mat') >= 0) return undefined
+  if (take >= 0 && p.num(['ft', 'in', 'bucket', 'load', 'batch', 'lb', 'ton']) < 0 && !hasVague(p)) return undefined
+  // "ate 3 bowls of chili"
+  if (p.cat('pile') < 0 && p.find((i, k) => i.num !== undefined && i.unit === undefined && countsUnknown(p, k)) >= 0) return undefined
+  p.take(verb >= 0 ? verb : take >= 0 ? take : base)
+  // "took a foot off and fed 11k" is one feed
+  if (verb >= 0) p.takeAll('v:take', 'v:feed')
+  else p.takeAll('v:feed')
+  out.order = base >= 0
+  takeAmount(p, out, 100)
+  takePile(p, out, 'pile', 'off')
+  const at = p.items.findIndex(i => valueOf(i, 'pile') === out.slots.pile)
+  if (at >= 0 && p.relation(at) === 'on' && (take >= 0 || verb >= 0) && !p.items.slice(0, at).some(i => has(i, 'v:feed') && !has(i, 'v:put'))) out.bias! -= 2
+  takeCrop(p)
+  if (takeVague(p)) out.vague = true
+  p.takeAll('unit:head', 'group:milking', 'group:dry', 'group:heifers', 'animal:cow', 'thing:face', 'b:feed', 'unit:lb', 'unit:load', 'unit:batch', 'unit:bucket')
+  takeWhere(p, false)
+  if (p.takeAll('total') > 0) out.total = true
+  takeColour(p)
+  if (verb >= 0) out.bias! += 1
+  if (!amount(out.slots)) {
+    const small = p.num([undefined])
+    if (small >= 0) {
+      p.take(small)
+      out.vague = true
+    }
+    if (!out.slots.pile && !out.vague && !out.strange) out.bias! -= 2
+  }
+  out.full = amount(out.slots)
+  return out
+}
+
+/** Spoiled feed thrown away. */
+export const spoil = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const bad = p.find(i => has(i, 'thing:spoiled'))
+  const verb = p.find(i => has(i, 'v:pitch'))
+  if (verb < 0 && bad < 0) return undefined
+  const take = verb < 0 ? p.sense('v:take', 'v:put') : -1
+  if (verb < 0 && take < 0) {
+    if (p.num(['bucket', 'load', 'lb', 'ton', 'ft', 'in']) < 0) return undefined
+  } else p.take(verb >= 0 ? verb : take)
+  if (bad < 0 && (p.cat('mat') >= 0 || p.cat('crop') >= 0)) return undefined
+  if (bad < 0 && p.num(['bucket', 'load', 'lb', 'ton', 'ft', 'in']) < 0) return undefined
+  if (bad >= 0) {
+    p.takeAll('thing:spoiled')
+    out.bias! += 1
+  }
+  takeAmount(p, out, 200)
+  takePile(p, out, 'pile', 'off')
+  takeCrop(p)
+  takeWhere(p, true)
+  if (takeVague(p)) out.vague = true
+  p.takeAll('unit:bucket', 'unit:load', 'v:pitch')
+  takeColour(p)
+  out.full = amount(out.slots) && (bad >= 0 || verb >= 0)
+  return out
+}

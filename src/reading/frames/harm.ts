@@ -1,0 +1,159 @@
+import { has, hasCat, type Item, valueOf } from '../item.ts'
+import { type Pool } from '../pool.ts'
+import { type Found, takeColour, takePile, takeVague, takeWhere } from './slots.ts'
+
+const whatOf = (i: Item): string | undefined => valueOf(i, 'what')
+
+/** Harm to a cover. */
+export const damage = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const what = p.find(i => hasCat(i, 'what'))
+  const animal = p.find(i => hasCat(i, 'animal') && i.unit === undefined)
+  const broke = p.find(i => has(i, 'v:break'))
+  const lift = p.find(i => has(i, 'v:lift'))
+  const sheet = p.find(i => hasCat(i, 'mat'))
+  if (p.sense('v:patch') >= 0 && broke < 0) return undefined
+  if (p.sense('v:remind', 'v:note') >= 0) return undefined
+  const harm = (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) || ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
+  if (!harm) return undefined
+  // "wind 40 mph" is weather; wind at a sheet is damage
+  const hole = p.find(i => has(i, 'what:hole'))
+  const tear = p.find(i => has(i, 'what:tear'))
+  const loose = p.find(i => has(i, 'what:loose edge'))
+  const wet = p.find(i => has(i, 'what:water') && (!hasCat(i, 'dm') || !p.items.some(x => x.num !== undefined)))
+  let kind = hole >= 0 ? hole : tear >= 0 ? tear : loose >= 0 ? loose : wet
+  if (kind >= 0) {
+    out.slots.what = hole >= 0 ? 'hole' : tear >= 0 ? 'tear' : loose >= 0 ? 'loose edge' : 'water'
+    // the number stands right before the kind of harm: "2 tears", "a dozen little holes"
+    const noun = p.items.findIndex((i, k) => p.free(k) && whatOf(i) === out.slots.what && i.num !== undefined)
+    if (noun >= 0) kind = noun
+  }
+  // sky and cause before number, so that "hail poked 12 holes" keeps its count
+  if (animal >= 0) {
+    out.slots.cause = 'animal'
+    const a = valueOf(p.items[animal], 'animal')!
+    if (a !== 'animal') out.slots.animal = a
+    p.take(animal)
+  }
+  const cause = p.find(i => hasCat(i, 'cause') || has(i, 'sky:hail') || has(i, 'sky:wind') || has(i, 'sky:freeze'))
+  if (cause >= 0) {
+    const i = p.take(cause)!
+    const c = valueOf(i, 'cause') ?? (has(i, 'sky:hail') ? 'hail' : has(i, 'sky:wind') ? 'wind' : 'ice')
+    if (out.slots.cause === undefined || c === 'machine' && animal < 0) out.slots.cause = c
+  }
+  const stone = p.find(i => hasCat(i, 'stone') && valueOf(i, 'stone') !== 'size')
+  if (stone >= 0 && out.slots.cause === 'hail') {
+    out.slots.inches = Number(valueOf(p.take(stone), 'stone'))
+    p.takeAll('stone:size')
+  }
+  out.slots.cause ??= 'unknown'
+  if (!out.slots.what) {
+    if (lift >= 0) out.slots.what = 'loose edge'
+    else if (brokeBy(p, /^(tore|ripped|shredded|sliced|cut|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/)) out.slots.what = 'tear'
+    else if (brokeBy(p, /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/)) out.slots.what = 'hole'
+  }
+  for (const k of [hole, tear, loose, wet]) p.take(k)
+  const counted = p.find((i, k) => i.num !== undefined && (i.unit === undefined || i.unit === 'head') && !has(i, 'dm') && (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear])))
+  const numbered = kind >= 0 && p.items[kind]!.num !== undefined ? p.items[kind]! : undefined
+  if (numbered) {
+    out.slots.count = numbered.num
+    p.take(kind)
+  } else if (counted >= 0) out.slots.count = p.take(counted)!.num
+  if (numbered && has(numbered, 'range')) out.vague = true
+  takePile(p, out)
+  p.takeAll('mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:second plastic')
+  // the edge that came loose is what it is, not where
+  const where = takeWhere(p, true, out.slots.what === 'loose edge' ? /^(edge|orilla|borde|plastic|plastico)$/ : undefined)
+  if (where) out.slots.where = where
+  p.takeAll('v:break', 'v:lift', 'v:take', 'v:put', 'v:have', 'v:check', 'back', 'v:push', 'v:pack', 'what:tear', 'what:loose edge', 'find:trouble', 'thing:covers', 'v:cover', 'cause:machine', 'sky:wind', 'cause:wind', 'v:open', 'v:roll', 'v:uncover', 'unit:bucket', 'unit:load', 'animal:animal', 'v:pitch', 'v:feed', 'where:place', 'animal:bird', 'animal:raccoon', 'unit:tractor', 'unit:head')
+  if (takeVague(p)) {
+    // "some holes" is damage without a count: that is no doubt about the record
+  }
+  takeColour(p)
+  out.full = out.slots.what !== undefined || animal >= 0
+  if (sheet >= 0 || what >= 0) out.bias! += 0.5
+  if (what < 0 && sheet < 0 && out.slots.pile === undefined && out.strange === undefined) return undefined
+  return out
+}
+
+/** True where one of the clause's verbs of breaking is of this kind. */
+const brokeBy = (p: Pool, verbs: RegExp): boolean => p.items.some(i => has(i, 'v:break') && verbs.test(i.tokens.map(t => t.norm).join(' ')))
+
+const nearWhat = (p: Pool, k: number, whats: number[]): boolean => {
+  for (const w of whats) {
+    if (w < 0) continue
+    if (w > k && w - k <= 4 && p.items.slice(k + 1, w).every(i => i.num === undefined)) return true
+    if (w < k && k - w <= 2) return true
+  }
+  return false
+}
+
+/** Holes closed. */
+export const patch = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:patch')
+  const base = verb < 0 ? p.sense('b:patch') : -1
+  if (verb < 0 && base < 0) return undefined
+  // Spanish "tapar" is to cover and to patch: only holes or tape make it a patch
+  const covers = verb >= 0 && has(p.items[verb], 'v:cover')
+  const what = p.find(i => has(i, 'what:hole') || has(i, 'what:tear') || has(i, 'what:loose edge'))
+  const tape = p.find(i => has(i, 'item:patch tape'))
+  if (covers && what < 0 && tape < 0) return undefined
+  if (p.find(i => i.sides !== undefined || has(i, 'mat:tires')) >= 0) return undefined
+  p.take(verb >= 0 ? verb : base)
+  out.order = base >= 0
+  const n = p.find(i => i.num !== undefined && (hasCat(i, 'what') || i.unit === undefined))
+  if (n >= 0) {
+    const i = p.take(n)!
+    out.slots.count = i.num
+    if (has(i, 'range')) out.vague = true
+  }
+  if (takeVague(p)) out.vague = out.slots.count === undefined ? undefined : out.vague
+  takePile(p, out)
+  const where = takeWhere(p)
+  if (where) out.slots.where = where
+  p.takeAll('what:hole', 'what:tear', 'what:loose edge', 'item:patch tape', 'mat:plastic', 'mat:mesh', 'v:put', 'with', 'v:cover', 'sky:hail', 'each', 'thing:covers', 'v:patch', 'cause:hail', 'cause:wind', 'sky:wind', 'v:break', 'find:good')
+  p.takeCat('animal')
+  takeColour(p)
+  out.full = true
+  out.bias! += 0.5
+  return out
+}
+
+/** Covers walked. */
+export const check = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:check')
+  const base = verb < 0 ? p.sense('b:check') : -1
+  const good = p.sense('find:good')
+  const bad = p.sense('find:trouble')
+  const all = p.sense('thing:covers')
+  const pile = p.cat('pile')
+  if (verb < 0 && base < 0 && !(good >= 0 || bad >= 0)) return undefined
+  if (verb < 0 && all < 0 && pile < 0) return undefined
+  if (p.find(i => i.num !== undefined || i.sides !== undefined) >= 0) return undefined
+  if (verb < 0 && p.find(i => hasCat(i, 'crop') || hasCat(i, 'v') || hasCat(i, 'mat') && !has(i, 'thing:covers')) >= 0) {
+    const v = p.find(i => hasCat(i, 'v') && !hasCat(i, 'find') && !has(i, 'v:hold') && !has(i, 'v:have'))
+    if (v >= 0) return undefined
+  }
+  if (verb >= 0) p.take(verb)
+  else if (base >= 0) {
+    p.take(base)
+    out.order = true
+  }
+  if (bad >= 0) out.slots.finding = 'trouble'
+  else if (good >= 0) out.slots.finding = 'good'
+  p.takeAll('find:good', 'find:trouble', 'v:check')
+  takePile(p, out)
+  const rest = p.takeAll('thing:covers', 'mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:tires')
+  if (!out.slots.pile && !out.strange) {
+    const words = p.items.filter((_, k) => p.used[k]).map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+    if ((all >= 0 || rest > 0 || p.items.some(i => has(i, 'mat:plastic'))) && !/\b(cover|plastic|sheet|plastico|lona|hule|pila|monton|silo)\b/.test(words)) out.slots.pile = 'all'
+    else if (all >= 0 && /\b(covers|piles|plastics|all|plasticos|pilas|lonas|todo|todas|todos|everything|rounds?)\b/.test(words)) out.slots.pile = 'all'
+  }
+  takeWhere(p, false)
+  p.takeAll('v:lift', 'v:hold', 'why:feed', 'thing:face', 'sky:wind', 'what:loose edge', 'm:no')
+  takeColour(p)
+  out.full = out.slots.finding !== undefined
+  return out
+}

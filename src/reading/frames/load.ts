@@ -1,0 +1,148 @@
+import { has, hasCat, valueOf } from '../item.ts'
+import type { Pool } from '../pool.ts'
+import { countsUnknown, WEIGHT } from './amounts.ts'
+import { type Found, hasVague, inLb, isEach, takeColour, takeCrop, takePile, takeVague } from './slots.ts'
+
+/** Feed put on a pile. */
+export const load = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
+  const verb = p.sense('v:put')
+  const base = verb < 0 ? p.sense('b:put') : -1
+  const fed = p.sense('v:feed') >= 0 && (verb < 0 || (has(p.items[verb], 'v:feed') && p.cat('crop') < 0 && p.num(['load']) < 0 && p.find((i, k) => (hasCat(i, 'pile') || has(i, 'pileword')) && p.relation(k) === 'on') < 0))
+  if (fed) return undefined
+  const at = p.num(['load'])
+  const bucket = at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0)) ? p.num(['bucket']) : -1
+  const weight = p.num([...WEIGHT])
+  const bareLoad = at < 0 && bucket < 0 ? p.find(i => i.num === undefined && hasCat(i, 'unit') && has(i, 'unit:load')) : -1
+  const cropAt = p.find((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(p.items[k - 1], 'say')))
+  // "another 14 on north": more of what is going in
+  const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && (p.cat('crop') >= 0 || p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0) && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
+  const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
+  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some) return undefined
+  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
+  if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
+  if (p.find(i => hasCat(i, 'per') || has(i, 'item:patch tape')) >= 0) return undefined
+  if (verb >= 0) {
+    p.take(verb)
+    out.bias! += 1
+  } else if (base >= 0) {
+    p.take(base)
+    out.order = p.items[base]!.senses.includes('b:put')
+  }
+  const boxAt = p.cat('box')
+  if (boxAt >= 0) out.slots.box = valueOf(p.take(boxAt), 'box')
+  if (at >= 0) {
+    const i = p.take(at)!
+    out.slots.count = i.num
+    if (has(i, 'range')) out.vague = true
+    out.bias! += 1
+  } else if (bucket >= 0) {
+    out.slots.count = p.take(bucket)!.num
+    out.slots.unit = 'bucket'
+  } else {
+    // "5 corn on creek", "two blue boxes", "8 more haylage"
+    const n = p.num([undefined], (i, k) => {
+      const nx = p.after(k)
+      if (countsUnknown(p, k)) return false
+      return i.num! < 1000 && (hasCat(nx, 'crop') || hasCat(nx, 'box') || hasCat(nx, 'say') || boxAt >= 0 || has(nx, 'more') || again || (verb >= 0 && weight < 0))
+    })
+    if (n >= 0) {
+      const i = p.take(n)!
+      out.slots.count = i.num
+      if (has(i, 'range')) out.vague = true
+    }
+    if (bareLoad >= 0) p.take(bareLoad)
+  }
+  const crop = takeCrop(p)
+  if (crop.crop) out.slots.crop = crop.crop
+  if (crop.cut) out.slots.cut = crop.cut
+  // "2 loads of laundry": what nobody knows is no feed, unless it goes on a pile of ours
+  if (!crop.crop && at >= 0) {
+    let k = at + 1
+    while (p.items[k] && has(p.items[k], 'off') && p.items[k]!.senses.every(s => s === 'off' || s === 'filler')) k++
+    const noun = p.items[k]
+    if (noun && p.free(k) && noun.senses.length === 0) {
+      const ours = p.find((i, j) => hasCat(i, 'pile') && p.relation(j) === 'on') >= 0 && verb >= 0
+      if (!ours) return undefined
+      const two = p.free(k + 1) && p.items[k + 1]?.senses.length === 0 ? k + 1 : k
+      out.slots.crop = p.items.slice(k, two + 1).map(i => i.text.toLowerCase()).join(' ')
+      for (let j = k; j <= two; j++) p.take(j)
+    }
+  }
+  const dm = takeDm(p)
+  if (dm !== undefined) out.slots.dmPct = dm
+  if (weight >= 0 && p.free(weight)) {
+    const i = p.take(weight)!
+    const lb = inLb(i)!
+    out.slots.lb = isEach(p, weight) && typeof out.slots.count === 'number' ? lb * out.slots.count : lb
+    if (has(i, 'range')) out.vague = true
+  } else if (typeof out.slots.count === 'number') {
+    // "5 loads, 14,200 each"
+    const n = p.num([undefined], i => i.num! >= 1000)
+    if (n >= 0 && (p.items[n - 1]?.text === '@' || isEach(p, n))) out.slots.lb = p.take(n)!.num! * out.slots.count
+  }
+  const field = takeField(p)
+  if (field) out.slots.field = field
+  takePile(p, out, 'pile', 'on')
+  if (takeVague(p)) out.vague = true
+  if (p.takeAll('total') > 0) out.total = true
+  if (p.sense('more') >= 0) out.more = true
+  takeColour(p)
+  const rel = out.slots.pile !== undefined ? p.relation(p.items.findIndex(i => valueOf(i, 'pile') === out.slots.pile)) : undefined
+  if (rel === 'off') out.bias! -= 3
+  if (out.slots.count === undefined && out.slots.lb === undefined) {
+    // a crop or a pile, and a verb of hauling: an amount is missing
+    if (!out.slots.crop && !out.slots.pile && !out.strange && !out.vague) return undefined
+    if (!out.slots.crop && bareLoad < 0 && !out.vague) return undefined
+    if (verb < 0 && !out.vague) return undefined
+    out.bias! -= 1
+  }
+  out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || again || (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
+  return out
+}
+
+/** "from the back 40", "off the river field": where it was cut, as said. */
+const takeField = (p: Pool): string | undefined => {
+  for (let k = 0; k < p.items.length; k++) {
+    if (!has(p.items[k], 'off') || has(p.items[k], 'on')) continue
+    let from = k + 1
+    while (p.items[from] && has(p.items[from], 'filler') && p.items[from]!.senses.length === 1) from++
+    let end = from
+    while (p.free(end) && end - from < 4) {
+      const i = p.items[end]!
+      const ok = i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) || (i.num !== undefined && i.unit === undefined && end > from) || (i.num !== undefined && i.unit === 'acre') || /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(i.tokens[0]!.norm)
+      const joins = end > from && has(i, 'off') && p.items[end + 1] !== undefined && (p.items[end + 1]!.senses.length === 0 || hasCat(p.items[end + 1], 'person'))
+      if (joins) {
+        end += 2
+        continue
+      }
+      if (!ok) break
+      end++
+    }
+    if (end > from && p.items.slice(from, end).some(i => i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || /^(field|campo|lote|home|place|vecino|neighbors?)$/.test(i.tokens.at(-1)!.norm))) {
+      for (let j = from; j < end; j++) p.used[j] = 1
+      return p.items.slice(from, end).map(i => i.text.toLowerCase()).join(' ')
+    }
+  }
+  return undefined
+}
+
+/** Dry matter said in passing: "33 dm", "34 percent dry matter", "62 moisture". */
+export const takeDm = (p: Pool): number | undefined => {
+  const n = p.num([undefined, 'pct'], (i, k) => {
+    if (i.num! <= 0 || i.num! > 100) return false
+    const a = p.items[k + 1]
+    const b = p.items[k + 2]
+    return hasCat(a, 'dm') || (has(a, 'unit:pct') && hasCat(b, 'dm')) || (has(a, 'off') && hasCat(b, 'dm'))
+  })
+  if (n < 0) return undefined
+  const v = p.take(n)!.num!
+  let k = n + 1
+  if (!hasCat(p.items[k], 'dm')) {
+    p.take(k)
+    k++
+  }
+  const kind = valueOf(p.take(k), 'dm')
+  return kind === 'wet' ? Math.round((100 - v) * 1e6) / 1e6 : v
+}

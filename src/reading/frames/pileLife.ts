@@ -1,0 +1,96 @@
+import { has, hasCat, valueOf } from '../item.ts'
+import type { Pool } from '../pool.ts'
+import { amount, takeAmount } from './amounts.ts'
+import { type Found, inFt, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
+
+/** Where the face is, or what is left behind it. */
+export const face = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const f = p.sense('thing:face')
+  const left = p.sense('thing:left')
+  if (f < 0 && left < 0) return undefined
+  const n = f >= 0 ? p.num([undefined, 'ft', 'in', 'm']) : p.num(['ft', 'm'])
+  if (n < 0) return undefined
+  if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
+  const i = p.take(n)!
+  if (has(i, 'range')) out.vague = true
+  if (f >= 0) p.takeAll('thing:face')
+  if (left >= 0) {
+    p.takeAll('thing:left')
+    out.slots.leftFt = inFt(i)
+  } else out.slots.atFt = inFt(i)
+  takePile(p, out)
+  p.takeAll('v:have', 'unit:ft', 'v:measure', 'v:put', 'v:feed', 'v:take', 'v:break')
+  takeColour(p)
+  out.bias! += 1
+  out.full = true
+  return out
+}
+
+/** Nothing left. */
+export const empty = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: true, bias: 0 }
+  const at = p.sense('thing:gone')
+  if (at < 0) return undefined
+  if (p.find(i => i.num !== undefined || i.sides !== undefined || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  p.takeAll('thing:gone')
+  takePile(p, out)
+  if (!out.slots.pile && p.items[at]!.text.split(' ').length < 2 && p.find(i => has(i, 'pileword')) < 0) return undefined
+  if (!out.slots.pile) out.bias! -= 1
+  p.takeAll('v:feed', 'v:have', 'thing:first', 'v:take', 'crop:corn silage', 'crop:haylage', 'thing:left', 'find:good')
+  takeColour(p)
+  return out
+}
+
+/** What was pushed from one pile on another. */
+export const shift = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:push')
+  const base = verb < 0 ? p.sense('b:push') : -1
+  if (verb < 0 && base < 0) return undefined
+  const first = p.cat('pile')
+  if (first < 0) return undefined
+  p.take(verb >= 0 ? verb : base)
+  out.order = base >= 0
+  const at = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on')
+  if (at >= 0) out.slots.toPile = valueOf(p.take(at), 'pile')
+  takePile(p, out)
+  if (out.slots.toPile === undefined) {
+    const other = p.cat('pile')
+    if (other >= 0) out.slots.toPile = valueOf(p.take(other), 'pile')
+  }
+  takeAmount(p, out, 100)
+  const n = p.num([undefined])
+  if (n >= 0 && !amount(out.slots)) out.slots.ft = p.take(n)!.num
+  if (takeVague(p)) out.vague = true
+  p.takeAll('thing:first', 'unit:ft', 'v:put', 'thing:left')
+  takeCrop(p)
+  takeColour(p)
+  out.full = out.slots.pile !== undefined && out.slots.toPile !== undefined
+  return out
+}
+
+/** A pile opened, to feed from it or to add to it. */
+export const open = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:open')
+  const base = verb < 0 ? p.sense('b:open') : -1
+  if (verb < 0 && base < 0) return undefined
+  const i = p.take(verb >= 0 ? verb : base)!
+  out.order = base >= 0
+  takePile(p, out)
+  const why = p.find(x => hasCat(x, 'why'))
+  const put = p.find(x => has(x, 'v:put') || has(x, 'b:put'))
+  const fed = p.find(x => has(x, 'v:feed') || has(x, 'b:feed'))
+  if (why >= 0) out.slots.why = valueOf(p.take(why), 'why')
+  else if (/feed|dar|sacar/.test(i.text.toLowerCase()) || fed >= 0) out.slots.why = 'feed'
+  else if (put >= 0 || p.find(x => hasCat(x, 'crop')) >= 0) out.slots.why = 'add'
+  p.takeAll('v:put', 'b:put', 'v:feed', 'b:feed', 'why:add', 'why:feed', 'back', 'v:take', 'mat:plastic', 'unit:head', 'animal:cow', 'group:milking', 'm:plan', 'thing:face', 'v:roll')
+  takeCrop(p)
+  takeWhere(p, false)
+  takeColour(p)
+  if (p.find(x => x.num !== undefined) >= 0) out.bias! -= 2
+  out.full = out.slots.pile !== undefined && out.slots.why !== undefined
+  return out
+}

@@ -1,0 +1,44 @@
+import { has, hasCat, valueOf } from '../item.ts'
+import { type Pool } from '../pool.ts'
+import { type Found, takeColour, takeVague, takeWhere } from './slots.ts'
+
+const ITEMS = ['plastic', 'second plastic', 'barrier film', 'mesh', 'tarp', 'tires', 'gravel bags', 'gravel', 'dirt']
+
+/** What was bought, used up, or counted in the shed. */
+export const supply = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const buy = p.find(i => has(i, 'v:buy') && !has(i, 'v:put'))
+  const buyish = buy >= 0 ? buy : p.find(i => has(i, 'v:buy'))
+  const have = p.sense('v:have')
+  const use = p.sense('v:use')
+  if (buyish < 0 && have < 0 && use < 0) return undefined
+  const thing = p.find(i => hasCat(i, 'mat') || hasCat(i, 'item'))
+  const sides = p.find(i => i.sides !== undefined)
+  if (thing < 0 && sides < 0) return undefined
+  if (p.cat('pile') >= 0 || p.sense('v:cover') >= 0) out.bias! -= 2
+  const i = thing >= 0 ? p.take(thing)! : undefined
+  const item = i ? (valueOf(i, 'mat') ?? valueOf(i, 'item')!) : 'plastic'
+  out.slots.item = item
+  out.slots.change = use >= 0 && buy < 0 && have < 0 ? 'use' : buy >= 0 || (buyish >= 0 && have < 0) ? 'add' : have >= 0 && buy < 0 ? 'have' : 'add'
+  const n = p.num([undefined])
+  if (n >= 0) {
+    const c = p.take(n)!
+    out.slots.count = c.num
+    if (has(c, 'range')) out.vague = true
+  }
+  if (sides >= 0) {
+    const s = p.take(sides)!.sides!
+    out.slots.widthFt = Math.min(s[0]!, s[1]!)
+    out.slots.lengthFt = Math.max(s[0]!, s[1]!)
+    if (n < 0) out.slots.count = 1
+  }
+  p.takeAll('v:buy', 'v:have', 'v:use', 'item:patch tape', 'mat:plastic', 'unit:load')
+  if (ITEMS.includes(item) || item === 'patch tape') out.bias! += 0.5
+  if (takeVague(p) && out.slots.count === undefined) out.vague = true
+  takeWhere(p, false)
+  if (p.takeAll('total') > 0) out.total = false
+  takeColour(p)
+  out.full = out.slots.count !== undefined
+  if (!out.full && !out.vague && buyish < 0) return undefined
+  return out
+}

@@ -1,0 +1,53 @@
+import { has, hasCat, valueOf } from '../item.ts'
+import { type Pool } from '../pool.ts'
+import { type Found, takeColour } from './slots.ts'
+
+const SIZES = /^stone:/
+
+/** Weather that came. */
+export const weather = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: true, bias: 0 }
+  const sky = p.find(i => hasCat(i, 'sky'))
+  const warm = sky < 0 ? p.num(['degF']) : -1
+  // "got up to 97 degrees", "down to 18": heat and frost by the number
+  if (warm >= 0 && (p.items[warm]!.num! >= 85 || p.items[warm]!.num! <= 32) && p.cat('pile') < 0 && p.cat('crop') < 0) {
+    const degF = p.take(warm)!.num!
+    p.takeAll('v:put', 'v:measure', 'v:have')
+    return { slots: { kind: degF >= 85 ? 'heat' : 'freeze', degF }, full: true, bias: 1 }
+  }
+  if (sky < 0) return undefined
+  if (p.find(i => hasCat(i, 'pile') && !has(i, 'where:place')) >= 0 || p.find(i => hasCat(i, 'mat') || hasCat(i, 'crop') || (hasCat(i, 'what') && !hasCat(i, 'sky')) || hasCat(i, 'animal')) >= 0) out.bias! -= 2
+  const kind = valueOf(p.items[sky], 'sky')!
+  // "blowing": a verb alone is not yet weather without a speed or a time
+  out.slots.kind = kind
+  p.takeAll(`sky:${kind}`)
+  const stone = p.find(i => i.senses.some(s => SIZES.test(s) && s !== 'stone:size'))
+  if (stone >= 0) {
+    const inches = Number(valueOf(p.take(stone), 'stone'))
+    if (kind === 'hail') out.slots.inches = inches
+    p.takeAll('stone:size')
+  }
+  const inch = p.num(['in'])
+  if (inch >= 0) out.slots.inches = p.take(inch)!.num
+  const ft = p.num(['ft'])
+  if (ft >= 0) out.slots.inches = p.take(ft)!.num! * 12
+  const mph = p.num(['mph'])
+  if (mph >= 0) out.slots.mph = p.take(mph)!.num
+  const deg = p.num(['degF'])
+  if (deg >= 0) out.slots.degF = p.take(deg)!.num
+  const bare = p.num([undefined])
+  if (bare >= 0) {
+    const clock = p.items[bare]!.num! <= 12 && has(p.items[bare - 1], 'approx') && (kind === 'hail' || p.items[bare + 1] === undefined || !hasCat(p.items[bare + 1], 'unit'))
+    if (clock) p.take(bare)
+    else if (kind === 'wind') out.slots.mph = p.take(bare)!.num
+    else if (kind === 'freeze' || kind === 'heat') out.slots.degF = p.take(bare)!.num
+    else if (kind === 'rain' || kind === 'snow') {
+      // "rained 2": inches are how rain is told here
+      out.slots.inches = p.take(bare)!.num
+    }
+  }
+  if (out.slots.inches !== undefined && p.items[inch]?.num !== undefined && has(p.items[inch], 'range')) out.vague = true
+  p.takeAll('v:have', 'v:break', 'v:put', 'vague', 'where:place', 'sky:wind', 'sky:rain', 'v:lift', 'thing:first', 'find:trouble', 'unit:in', 'v:take', 'sky:snow', 'cause:wind', 'cause:hail', 'v:measure', 'v:pitch', 'why:feed', 'ground')
+  takeColour(p)
+  return out
+}
