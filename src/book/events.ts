@@ -146,7 +146,7 @@ export type Checked = { ok: true; event: Event } | { ok: false; code: 'event-inv
 /** Checks one event against its schema. Unknown slots are refused: a slip in a slot's name must not vanish silently. */
 export const checkEvent = (value: unknown): Checked => {
   const type = (value as { type?: string } | null)?.type ?? ''
-  const schema = (EVENTS as Record<string, z.ZodType>)[type]
+  const schema = Object.hasOwn(EVENTS, type) ? (EVENTS as Record<string, z.ZodType>)[type] : undefined
   if (!schema) return { ok: false, code: 'event-invalid', data: { type, why: 'no such event type' } }
   const r = schema.safeParse(value)
   if (r.success) return { ok: true, event: r.data as Event }

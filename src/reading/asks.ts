@@ -60,7 +60,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ['plan', x => x.s('qt:plan') && !x.c('mat') && !(x.s('v:measure') && x.c('pile'))],
   ['reach', x => /\bwhat if\b|\by si\b/.test(x.text) || (x.s('qt:reach') && (x.c('crop') || x.c('cutword') || x.c('say') || x.s('date') || /\b(spring|winter|harvest|cosecha|primavera|invierno|corte|make it|alcanza\w*|llegamos|short|crop|cutting)\b/.test(x.text)) && !x.c('mat') && !x.s('q:howmany'))],
   ['cover', x => (x.c('mat') || x.s('v:cover') || x.s('b:cover')) && (x.s('q:what') || x.s('q:howmany') || x.s('q:how')) && (x.s('qt:cover') || x.s('v:cover') || x.s('b:cover') || x.s('m:plan') || /\b(need|take|ocup\w*|necesit\w*|for|para|tapar)\b/.test(x.text)) && !/\b(have|left|got|hay|tenemos|quedan)\b/.test(x.text)],
-  ['supplies', x => (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) && (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how')) && !x.s('v:cover') && !x.s('v:break')],
+  ['supplies', x => (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) && (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how') || x.s('thing:left')) && !x.s('v:cover') && !x.s('v:break')],
   ['ready', x => (x.s('qt:ready') || x.s('v:open') || x.s('b:open')) && (x.s('q:yesno') || x.s('q:when') || x.s('q:how') || /\b(yet|ready|ya|lista|listo)\b/.test(x.text) || x.s('m:plan')) && !x.s('q:howmany') && !x.s('q:howlong')],
   ['left', x => x.s('q:howlong') || ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat'))],
   ['loads', x => x.s('unit:load') && x.s('date') && !x.c('mat')],

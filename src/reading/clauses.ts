@@ -38,7 +38,7 @@ export const FRAMES: Rule[] = [
   { name: 'face', frame: face, needs: ['thing:face', 'thing:left'] },
   { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
   { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more'], ghost: 'v:put' },
-  { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take', 'batch', 'off'], ghost: 'v:feed' },
+  { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take', 'batch', 'off', 'cat:group', 'unit:head'], ghost: 'v:feed' },
   { name: 'open', frame: open, needs: ['v:open', 'b:open'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },

@@ -60,7 +60,7 @@ export const indexNames = (names: Names): NameIndex => {
   for (const b of names.boxes) {
     const w = split(b)
     put(w, 'box', b)
-    if (w.length > 1) put([...w.slice(0, -1), plural(w.at(-1)!)], 'box', b)
+    if (w.length) put([...w.slice(0, -1), plural(w.at(-1)!)], 'box', b)
   }
   for (const p of names.people) put(split(p), 'person', p)
   for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)

@@ -194,6 +194,16 @@ const DIRECTION =
   /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
 
+const LEADS = /^(on|onto|in|into|to|at|off|from|of|the|pile|pad|el|al|del|en|de|la|called|patched|checked|chkd|walked|opened|covered|and|y|how|hows|is|by|over)$/
+
+/** A pile named by a number is meant where a name belongs, and nothing counted follows: "17 loads on 17". */
+const numberNames = (tokens: Token[], hit: NameHit, names: NameIndex): boolean => {
+  const before = tokens[hit.from - 1]
+  const after = tokens[hit.to]
+  const counted = after && (isUnit(tokens, hit.to) || BY.has(after.norm) || numberAt(tokens, hit.to) !== undefined || /^(more|percent|%|dm|de|of|wide|long|high|hundred|thousand|mil)$/.test(after.norm) || names.byFirst.has(after.norm))
+  return !counted && (before === undefined || before.kind === 'mark' || LEADS.test(before.norm) || after === undefined)
+}
+
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
 export const scan = (
   typed: Token[],
@@ -219,7 +229,8 @@ export const scan = (
     const hit = nameAt(names, tokens, i)
     const p = hit ? phraseAt(tokens, i) : undefined
     const place = hit?.kind === 'pile' && hit.to === i + 1 && p && DIRECTION.test(p.words[0]!) && PLACE_TAIL.has(tokens[hit.to]?.norm ?? '')
-    if (hit && !place && !(p && p.words.length > hit.to - hit.from && !p.en.includes('filler'))) {
+    const digits = hit?.kind === 'pile' && numberAt(tokens, i) !== undefined && !numberNames(tokens, hit, names)
+    if (hit && !place && !digits && !(p && p.words.length > hit.to - hit.from && !p.en.includes('filler'))) {
       hits[i] = hit
       claim(hit.from, hit.to)
       i = hit.to
@@ -289,7 +300,7 @@ export const scan = (
         if (!fits) continue
       }
       // "to load corn", "for loads of work": a homophone wants a plural or an amount behind it
-      if (!article && !whats && !/s$/.test(tokens[item.to - 1]!.norm)) continue
+      if (!article && !whats && w !== 'won' && !/s$/.test(tokens[item.to - 1]!.norm) && !/feet$/.test(tokens[item.to - 1]!.norm)) continue
     }
     nums[i] = item
     claim(item.from, item.to)

@@ -11,9 +11,14 @@ export type Effect =
   | { act: 'pile'; name: string }
   | { act: 'undo' }
 
+/** A question lapses after half a day, ms: by then nobody knows what "8" was an answer to. */
+export const LAPSES = 12 * 3_600_000
+
+export const lapsed = (c: Context, q: Question): boolean => Date.parse(c.message.at) - Date.parse(q.at) > LAPSES
+
 /** Open questions of this chat, newest first, that this person may answer. */
 export const openQuestions = (c: Context): Question[] =>
-  [...c.book.questions.values()].filter(q => q.chat === c.message.chat && (q.to === c.message.from || !c.message.private)).reverse()
+  [...c.book.questions.values()].filter(q => q.chat === c.message.chat && !lapsed(c, q) && (q.to === c.message.from || !c.message.private)).reverse()
 
 const ofChoice = (q: Question, ch: Choice): Effect =>
   ch.act === 'fill'
@@ -53,6 +58,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
   const b = r.bare
   if (standsAlone(q, r.acts)) return undefined
   if (b.size > 12) return undefined
+  // an answer is short: words that explain nothing make it something else
+  if (b.rest > (own ? 2 : 0) && q.slot !== 'about' && q.slot !== 'name') return undefined
   const merge = r.acts.find(a => a.mood === 'fact' && a.frame === q.drafts[0]?.type)
   const code = q.ask.code
   if (b.drop && !b.numbers.length && !b.piles.length && b.rest <= 1) return { act: 'drop' }
@@ -91,7 +98,7 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
         return fillNumber(q, lb)
       }
       if (b.yes && !b.no && b.rest <= 1) return { act: 'sure' }
-      if (b.no && b.size <= 2) return { act: 'drop' }
+      if (b.no && b.size <= 2 && b.rest === 0) return { act: 'drop' }
       return undefined
   }
   const slots: Record<string, unknown> = {}
@@ -105,7 +112,7 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       if (code === 'ask-unknown-pile') {
         const fresh = q.choices.find(ch => ch.act === 'pile')
         if (fresh && ((b.yes && !b.no) || /\b(new|nueva|nuevo)\b/.test(text))) return ofChoice(q, fresh)
-        if (b.no && b.size <= 2) return { act: 'drop' }
+        if (b.no && b.size <= 2 && b.rest === 0) return { act: 'drop' }
       }
       if (q.drafts[0]?.type === 'check' && (b.all || /\b(all|both|every\w*|todas?|todos?|ambas?)\b/.test(text)))
         return { act: 'fill', slots: { pile: 'all' } }

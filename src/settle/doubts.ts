@@ -124,6 +124,9 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
     if ((value < lo || value > hi) && !d.sure.includes(`range-${slot}`))
       return { code: `range-${slot}`, slot, value, unit: u, instead: slipsOf(value, lo, Math.min(hi, habit(c, d, slot) ?? hi)) }
   }
+  const fed = d.type === 'feed' ? num(d, 'lb') : undefined
+  const usual = fed !== undefined && fed > 20_000 ? daily(c) : undefined
+  if (fed !== undefined && usual !== undefined && fed > 4 * usual && !d.sure.includes('range-lb')) return { code: 'range-lb', slot: 'lb', value: fed, unit: 'lb', instead: slipsOf(fed, 100, usual * 2) }
   const inches = num(d, 'inches')
   if (d.type === 'weather' && inches !== undefined && !d.sure.includes('range-inches')) {
     const hi = d.slots.kind === 'hail' ? 5 : d.slots.kind === 'snow' ? 48 : 12
@@ -164,6 +167,14 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
       return { code: 'steep', slot: 'heightFt', value: h, unit: 'ft', instead: slipsOf(h, 2, w / 2) }
   }
   return undefined
+}
+
+/** What this farm feeds in a day at the most, lb: by its ration, its head or its own log. */
+const daily = (c: Context): number | undefined => {
+  let most = 0
+  for (const t of eventsOf(c.book, 'ration').slice(-20)) most = Math.max(most, t.event.lbPerDay ?? 0, (t.event.head ?? 0) * 100)
+  for (const t of eventsOf(c.book, 'feed').slice(-60)) most = Math.max(most, t.event.lb ?? 0)
+  return most > 0 ? most : undefined
 }
 
 /** The most this farm has had in one message, doubled: a better guide to a slip than the trade's limit. */

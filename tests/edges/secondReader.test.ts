@@ -5,12 +5,13 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { EVENT_TYPES, EVENTS } from '../../src/book/events.ts'
 import { type House, openHouse } from '../../src/compose.ts'
 import { readConfig } from '../../src/config.ts'
-import { EVENT_TYPES, EVENTS } from '../../src/book/events.ts'
 import { runLines } from '../../src/edges/lines.ts'
 import { withSecond } from '../../src/edges/second.ts'
 import { completionsOf, guessSchema, makeSecondReader, type SecondReaderOptions } from '../../src/edges/secondReader.ts'
+import * as bench from './telegramBench.ts'
 
 // A stand-in for an OpenAI-compatible server, over real HTTP on the loopback. Its answers have the form of the "chat
 // completion object" of the OpenAI API reference (from memory).
@@ -19,17 +20,29 @@ type Answering = (req: IncomingMessage, res: ServerResponse) => void
 interface Sent {
   path: string
   key: string | undefined
-  body: { model: string; messages: { role: string; content: string }[]; response_format: { type: string; json_schema: { schema: unknown } } }
+  body: {
+    model: string
+    messages: { role: string; content: string }[]
+    response_format: { type: string; json_schema: { schema: unknown } }
+  }
 }
 let server: Server
 let base: string
 let answering: Answering
 let sent: Sent[]
 
-const completion = (content: string | null, more: Record<string, unknown> = {}, finish = 'stop'): Answering => (_, res) => {
-  res.setHeader('content-type', 'application/json')
-  res.end(JSON.stringify({ id: 'c1', object: 'chat.completion', choices: [{ index: 0, finish_reason: finish, message: { role: 'assistant', content, ...more } }] }))
-}
+const completion =
+  (content: string | null, more: Record<string, unknown> = {}, finish = 'stop'): Answering =>
+  (_, res) => {
+    res.setHeader('content-type', 'application/json')
+    res.end(
+      JSON.stringify({
+        id: 'c1',
+        object: 'chat.completion',
+        choices: [{ index: 0, finish_reason: finish, message: { role: 'assistant', content, ...more } }],
+      }),
+    )
+  }
 const guess = (...events: unknown[]): Answering => completion(JSON.stringify({ events }))
 
 let folder: string
@@ -74,10 +87,16 @@ interface Out {
 }
 let run = 0
 /** Lines through the channel, one a minute, with a second reader or none. */
-const play = async (texts: (string | Record<string, unknown>)[], options: Partial<SecondReaderOptions> | undefined = {}): Promise<Out[]> => {
-  const lines = texts.map((t, k) => JSON.stringify({ at: `2026-09-14T1${run % 10}:${String(k + 10)}:00-05:00`, from: 'edda', ...(typeof t === 'string' ? { text: t } : t) }))
+const play = async (texts: (string | Record<string, unknown>)[], options: Partial<SecondReaderOptions> | null = {}): Promise<Out[]> => {
+  const lines = texts.map((t, k) =>
+    JSON.stringify({
+      at: `2026-09-14T1${run % 10}:${String(k + 10)}:00-05:00`,
+      from: 'edda',
+      ...(typeof t === 'string' ? { text: t } : t),
+    }),
+  )
   const out: Out[] = []
-  const reader = options && makeSecondReader({ url: base, timeoutMs: 5000, trouble: w => why.push(w), ...options })
+  const reader = options ? makeSecondReader({ url: base, timeoutMs: 5000, trouble: w => why.push(w), ...options }) : undefined
   const second = reader && withSecond(house.core, reader, 'America/Chicago')
   await runLines(house.core, Readable.from(lines.map(l => `${l}\n`)), line => out.push(JSON.parse(line)), `r${++run}`, second)
   return out.filter(o => 'line' in o)
@@ -86,7 +105,11 @@ const BEGIN = 'new pile called quarry, 40 by 120'
 /** Words that the rules make nothing of. */
 const ODD = 'quarry got itself three more uns of the yellow stuff'
 const LOAD = { frame: 'load', pile: 'quarry', crop: 'corn silage', count: 3 }
-const stored = () => house.core.book('home').logged.filter(l => l.withdrawnBy === undefined).map(l => l.event)
+const stored = () =>
+  house.core
+    .book('home')
+    .logged.filter(l => l.withdrawnBy === undefined)
+    .map(l => l.event)
 
 beforeEach(() => {
   run = 0
@@ -103,7 +126,10 @@ describe('a clean guess is asked about', () => {
     expect(out[1]!.replies![0]!.text).toMatch(/mean/i)
     expect(out[1]!.replies![0]!.text).toMatch(/3/)
     expect(out[1]!.replies![0]!.choices).toHaveLength(2)
-    expect(out[2]).toMatchObject({ outcome: 'recorded', recorded: [{ type: 'load', pile: 'quarry', crop: 'corn silage', count: 3, on: '2026-09-14' }] })
+    expect(out[2]).toMatchObject({
+      outcome: 'recorded',
+      recorded: [{ type: 'load', pile: 'quarry', crop: 'corn silage', count: 3, on: '2026-09-14' }],
+    })
     expect(stored().map(e => e.type)).toEqual(['pile', 'load'])
     expect(sent).toHaveLength(1)
   })
@@ -123,11 +149,14 @@ describe('a clean guess is asked about', () => {
     answering = guess({ ...LOAD, on: '2026-09-13' }, { frame: 'damage', pile: 'quarry', cause: 'wind', what: 'tear', count: 2 })
     const out = await play([BEGIN, ODD, 'yes'])
     expect(out[1]!.outcome).toBe('asked')
-    expect(stored().slice(1)).toMatchObject([{ type: 'load', on: '2026-09-13' }, { type: 'damage', on: '2026-09-14', count: 2 }])
+    expect(stored().slice(1)).toMatchObject([
+      { type: 'load', on: '2026-09-13' },
+      { type: 'damage', on: '2026-09-14', count: 2 },
+    ])
   })
   it('in Spanish where the message is', async () => {
     answering = guess(LOAD)
-    const out = await play([BEGIN, 'a la quarry le cayeron tres de esos güeros de siempre', 'sí'])
+    const out = await play([BEGIN, 'tres güeros de los de siempre para la quarry esa', 'sí'])
     expect(out[1]!.outcome).toBe('asked')
     expect(out[1]!.replies![0]!.choices![0]).toMatch(/^s[ií]$/i)
     expect(out[2]!.outcome).toBe('recorded')
@@ -141,12 +170,10 @@ describe('a clean guess is asked about', () => {
     expect((await play([BEGIN, ODD]))[1]!.outcome).toBe('asked')
   })
   it('by another name of the pile it is still that pile', async () => {
-    answering = guess({ ...LOAD, pile: 'the hole' })
-    house.core.handle({ channel: 'lines', farm: 'home', chat: 'edda', private: true, from: 'edda', id: 'p0', edit: '', at: '2026-09-14T12:00:00Z', text: 'new pile called quarry, also called the hole' })
-    expect([...house.core.book('home').byPile.keys()]).toEqual(['quarry'])
-    const out = await play([ODD, 'yes'])
-    if (house.core.book('home').names?.has('the hole')) expect(out[1]).toMatchObject({ outcome: 'recorded', recorded: [{ pile: 'quarry' }] })
-    else expect(out[0]!.outcome).toBe('puzzled')
+    answering = guess({ ...LOAD, pile: 'kettle' })
+    const out = await play(['new pile called quarry, also known as kettle', ODD, 'yes'])
+    expect(JSON.parse(sent[0]!.body.messages[1]!.content).piles).toEqual(['quarry', 'kettle'])
+    expect(out[2]).toMatchObject({ outcome: 'recorded', recorded: [{ pile: 'quarry' }] })
   })
 })
 
@@ -157,7 +184,7 @@ describe('everything else leaves the plain answer', () => {
     const own = house
     try {
       house = openHouse({ data: other, zone: 'America/Chicago' }, { firstOwns: true, passing: true })
-      const want = (await play([BEGIN, text], null as never))[1]
+      const want = (await play([BEGIN, text], null))[1]
       house.store.close()
       house = own
       run = 0
@@ -274,10 +301,13 @@ describe('text that gives orders is text', () => {
   it('goes out as a string inside the data, never as instructions', async () => {
     answering = completion('{"events": []}')
     await play([BEGIN, ORDER])
-    if (sent.length === 0) return expect(house.core.explain('home', ORDER, '2026-09-14T15:00:00Z').acts).toEqual([])
+    expect(sent).toHaveLength(1)
     const [system, user, ...rest] = sent[0]!.body.messages
     expect(rest).toEqual([])
-    expect(system).toMatchObject({ role: 'system', content: readFileSync(new URL('../../prompts/second-reader.md', import.meta.url), 'utf8') })
+    expect(system).toMatchObject({
+      role: 'system',
+      content: readFileSync(new URL('../../prompts/second-reader.md', import.meta.url), 'utf8'),
+    })
     expect(system!.content).not.toContain('bookkeeper')
     expect(user!.role).toBe('user')
     expect(JSON.parse(user!.content)).toMatchObject({ message: ORDER, piles: ['quarry'], today: '2026-09-14', lang: 'en' })
@@ -295,7 +325,7 @@ describe('what leaves the machine', () => {
     const config = readConfig({ MODEL_NAME: 'some-model', MODEL_KEY: 'secret' })
     expect(config.ok && config.config.model).toBeUndefined()
     answering = guess(LOAD)
-    const out = await play([BEGIN, ODD], null as never)
+    const out = await play([BEGIN, ODD], null)
     expect(out[1]!.outcome).toBe('puzzled')
     expect(sent).toEqual([])
   })
@@ -307,9 +337,14 @@ describe('what leaves the machine', () => {
   it('nothing that the rules understood, nothing of strangers and viewers, nothing overheard in a group', async () => {
     answering = guess(LOAD)
     const out = await play([
-      BEGIN, 'put 7 loads corn on quarry', "how's quarry", { from: 'passer', role: 'stranger', text: ODD }, { from: 'vet', role: 'viewer', text: ODD }, { chat: 'crew', text: ODD },
+      BEGIN,
+      { chat: 'crew', text: ODD },
+      { from: 'passer', role: 'stranger', text: ODD },
+      { from: 'vet', role: 'viewer', text: ODD },
+      'put 7 loads corn on quarry',
+      "how's quarry",
     ])
-    expect(out.map(o => o.outcome)).toEqual(['recorded', 'recorded', 'answered', 'refused', 'puzzled', 'ignored'])
+    expect(out.map(o => o.outcome)).toEqual(['recorded', 'ignored', 'refused', 'puzzled', 'recorded', 'answered'])
     expect(sent).toEqual([])
   })
   it('the message, the farm’s names and the day; not who wrote it', async () => {
@@ -335,13 +370,23 @@ describe('what leaves the machine', () => {
     ['http://h/v1?api-version=2', 'http://h/v1/chat/completions?api-version=2'],
   ])('%s is asked at %s', (given, asked) => expect(completionsOf(given)).toBe(asked))
   it('nothing is offered once the channel has closed', async () => {
-    await play([BEGIN], null as never)
+    await play([BEGIN], null)
     const closing = new AbortController()
     answering = (req, res) => {
       closing.abort()
       guess(LOAD)(req, res)
     }
-    const message = { channel: 'lines', farm: 'home', chat: 'edda', private: true, from: 'edda', id: 'x', edit: '', at: '2026-09-14T18:00:00Z', text: ODD }
+    const message = {
+      channel: 'lines',
+      farm: 'home',
+      chat: 'edda',
+      private: true,
+      from: 'edda',
+      id: 'x',
+      edit: '',
+      at: '2026-09-14T18:00:00Z',
+      text: ODD,
+    }
     const second = withSecond(house.core, makeSecondReader({ url: base, trouble: w => why.push(w) }), 'America/Chicago')
     const result = house.core.handle(message)
     expect(result.outcome).toBe('puzzled')
@@ -351,11 +396,65 @@ describe('what leaves the machine', () => {
   })
 })
 
+describe('in the chat on Telegram', () => {
+  bench.useBench()
+
+  it('the plain answer goes out at once, the question when the guess is there', async () => {
+    let tell: () => void = () => undefined
+    const heard: string[] = []
+    bench.start(core => ({
+      second: async (message, result) => {
+        if (message.text !== 'odd') return undefined
+        heard.push(result.outcome)
+        await new Promise<void>(done => {
+          tell = done
+        })
+        bench.store.append('home', 'telegram', [], [{ to: message.chat, text: 'Did you mean that?', under: message.id }])
+        return core.handle(message)
+      },
+    }))
+    await bench.joinOwner()
+    const { INES, alone } = bench
+    expect(await bench.tell(alone(INES), INES, 'odd')).toBe('Noted: odd')
+    expect(await bench.tell(alone(INES), INES, 'and more')).toBe('Noted: and more')
+    tell()
+    await bench.api.until('the question is put', () => bench.last(alone(INES)) === 'Did you mean that?')
+    expect(heard).toEqual(['recorded'])
+  })
+
+  it('a channel that stops takes no guess any more', async () => {
+    let aborted: boolean | undefined
+    bench.start({
+      second: (_, __, signal) =>
+        new Promise(done => {
+          signal.addEventListener('abort', () => {
+            aborted = signal.aborted
+            done(undefined)
+          })
+        }),
+    })
+    await bench.joinOwner()
+    await bench.tell(bench.alone(bench.INES), bench.INES, 'odd')
+    await bench.stop()
+    expect(aborted).toBe(true)
+  })
+
+  it('a second reader that fails spoils nothing', async () => {
+    bench.start({ second: () => Promise.reject(new Error('a slip')) })
+    await bench.joinOwner()
+    expect(await bench.tell(bench.alone(bench.INES), bench.INES, 'odd')).toBe('Noted: odd')
+    expect(await bench.tell(bench.alone(bench.INES), bench.INES, 'and more')).toBe('Noted: and more')
+  })
+})
+
 it('the system text names every event and every slot of the schema', () => {
   const text = readFileSync(new URL('../../prompts/second-reader.md', import.meta.url), 'utf8')
   for (const type of EVENT_TYPES) {
     const row = text.split('\n').find(l => l.startsWith(`| \`${type}\` |`)) ?? ''
     const slots = Object.keys(EVENTS[type].shape).filter(s => !['type', 'on', 'by', 'said'].includes(s))
-    expect(slots.filter(s => !row.includes(`\`${s}\``)), type).toEqual([])
+    expect(
+      slots.filter(s => !row.includes(`\`${s}\``)),
+      type,
+    ).toEqual([])
   }
 })

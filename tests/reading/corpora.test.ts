@@ -21,8 +21,11 @@ const BOUNDS: Record<string, { right: number; wrong: number }> = {
   'mixed.es.jsonl': { right: 99, wrong: 1 },
   'plain.en.jsonl': { right: 99, wrong: 1 },
   'plain.es.jsonl': { right: 98, wrong: 2 },
-  'second/english.jsonl': { right: 81.4, wrong: 5 },
-  'second/spanish.jsonl': { right: 90.5, wrong: 5.5 },
+  'second/english.jsonl': { right: 98, wrong: 1.5 },
+  'second/spanish.jsonl': { right: 98.4, wrong: 1.6 },
+  // This farm's pile with a number for a name is not read yet, and many of its cases suffer from that.
+  'third/english.jsonl': { right: 73.5, wrong: 15.5 },
+  'third/spanish.jsonl': { right: 77.5, wrong: 6.8 },
   'talk.en.jsonl': { right: 99, wrong: 1 },
   'talk.es.jsonl': { right: 99, wrong: 1 },
   'terse.en.jsonl': { right: 99, wrong: 1 },

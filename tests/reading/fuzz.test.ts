@@ -125,7 +125,10 @@ describe(`no text of ${MOST} characters takes longer than ${LIMIT_MS} ms`, () =>
 
 it('a taught word that stands for many does not make a message longer than one can be', () => {
   // some twenty of them: a reader that lets them grow takes seconds over a full message of them
-  const taught: ReadContext = { ...farm, names: indexNames({ piles: new Map(), boxes: [], words: new Map([['jag', '1x2x3x4x5x6x7x8x9x'.repeat(3)]]), people: [] }) }
+  const taught: ReadContext = {
+    ...farm,
+    names: indexNames({ piles: new Map(), boxes: [], words: new Map([['jag', '1x2x3x4x5x6x7x8x9x'.repeat(3)]]), people: [] }),
+  }
   const times = Array.from({ length: 5 }, () => {
     const before = process.cpuUsage()
     read('jag '.repeat(20), taught)

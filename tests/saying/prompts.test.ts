@@ -69,6 +69,9 @@ const GRAMMAR_ONLY = new Set(['single'])
 
 /** Data for a variable by its name; a variable that stands here under no name has no test. */
 const SAMPLES: Record<string, Datum> = {
+  list: ['corn', 'hay'],
+  word: 'the bunk',
+  means: 'north',
   about: 'order plastic',
   acres: 80,
   air: 38,

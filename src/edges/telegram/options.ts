@@ -39,6 +39,11 @@ export interface Core {
 }
 
 export interface TelegramOptions extends Core {
+  /**
+   * Asked after `handle` with its message and result, where a second reader is set up: what was not understood may then be
+   * asked about, by the outbox. After `signal` nothing may be written any more.
+   */
+  second?: (message: Incoming, result: Result, signal: AbortSignal) => Promise<Result | undefined>
   token: string
   /** Another Bot API server than Telegram's own. */
   apiRoot?: string

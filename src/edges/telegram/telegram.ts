@@ -1,6 +1,7 @@
 import { autoRetry } from '@grammyjs/auto-retry'
 import { Bot, type Context, HttpError } from 'grammy'
 import type { UserFromGetMe } from 'grammy/types'
+import type { Result } from '../../ports.ts'
 import { type Door, makeDoor } from './door.ts'
 import { makeEnter } from './enter.ts'
 import { isStoreFault, scrubber, TelegramFault } from './faults.ts'
@@ -97,6 +98,23 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
     log.append(FARM, CHANNEL, [], [{ to: message.chat, text, under: message.id }])
   }
 
+  const guessing = new Set<Promise<void>>()
+  /** The plain answer goes out at once; a guess that comes later is asked about in a message of its own. */
+  const offer = (message: Heard['message'], result: Result): void => {
+    if (!o.second) return
+    const asking = o
+      .second(message, result, leaving.signal)
+      .then(asked => {
+        if (asked) post.wake()
+      })
+      .catch(error => {
+        if (isStoreFault(error)) end(error)
+        else logger.error({ chat: message.chat, message: message.id, why: scrub(String(error)) }, 'a guess failed')
+      })
+      .finally(() => guessing.delete(asking))
+    guessing.add(asking)
+  }
+
   /** A group that outgrew its number: what was bound stays bound under the new one (Bot API, "migrate_to_chat_id"). */
   const move = (ctx: Context, to: number): void => {
     const msg = ctx.msg!
@@ -135,7 +153,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
     if (!heard) return
     try {
       const message = doorFor(ctx.me)(heard)
-      if (message) o.handle(message)
+      if (message) offer(message, o.handle(message))
     } catch (error) {
       apologise(heard, error)
     }
@@ -194,6 +212,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
       fatal ??= fatalOf(error) ?? new Error(scrub(error instanceof Error ? error.message : String(error)))
     }
     leaving.abort()
+    await Promise.all(guessing)
     await post.stop(STOP_GRACE_MS)
     if (fatal) throw fatal
   }

@@ -81,7 +81,8 @@ export const reachOf = (
   const legs: Leg[] = []
   for (const { x, lb, dm } of uses) {
     const lbDry = (x.e.left.lb * dm) / 100
-    const days = lb > 0 ? x.e.left.lb / lb : 0
+    // a use next to nothing would last past any calendar
+    const days = lb > 0 ? Math.min(x.e.left.lb / lb, 100 * 365) : 0
     legs.push({ pile: x.p.name, lbDry, opens: now.day, runsOut: dayIn(now.day, days), days })
   }
   let free = legs.map(l => l.runsOut).sort()[0]!

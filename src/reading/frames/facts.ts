@@ -61,6 +61,11 @@ const takeName = (p: Pool, from: number): string | undefined => {
   while (p.free(end) && end - k < 4) {
     const i = p.items[end]!
     if (i.sides || has(i, 'comma') || has(i, 'v:alias') || has(i, 'dim:width') || has(i, 'date')) break
+    // "called seventeen": a number alone may be the name
+    if (i.num !== undefined && end === k && i.unit === undefined && Number.isInteger(i.num)) {
+      end++
+      break
+    }
     if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break
     if (end > k && (has(i, 'and') || has(i, 'on') || has(i, 'off') || /^(pile|pila)$/.test(i.tokens[0]!.norm) || i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1)) break
     end++

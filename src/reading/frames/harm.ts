@@ -15,7 +15,9 @@ export const damage = (p: Pool): Found | undefined => {
   if (p.sense('v:patch') >= 0 && broke < 0) return undefined
   if (p.sense('v:remind', 'v:note') >= 0) return undefined
   const harm = (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) || ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
-  if (!harm) return undefined
+  // "coons got in again": no cover is named, but nothing else is meant either
+  const inAgain = animal >= 0 && broke >= 0 && /^(got in|got into|been in|been at|in again|at it|se metio|se metieron|been on|snuck in)$/.test(p.items[broke]!.tokens.map(t => t.norm).join(' ')) && p.items.every(i => i.senses.length > 0)
+  if (!harm && !inAgain) return undefined
   // "wind 40 mph" is weather; wind at a sheet is damage
   const hole = p.find(i => has(i, 'what:hole'))
   const tear = p.find(i => has(i, 'what:tear'))
@@ -72,7 +74,7 @@ export const damage = (p: Pool): Found | undefined => {
   takeColour(p)
   out.full = out.slots.what !== undefined || animal >= 0
   if (sheet >= 0 || what >= 0) out.bias! += 0.5
-  if (what < 0 && sheet < 0 && out.slots.pile === undefined && out.strange === undefined) return undefined
+  if (what < 0 && sheet < 0 && !inAgain && out.slots.pile === undefined && out.strange === undefined) return undefined
   return out
 }
 

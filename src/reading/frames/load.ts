@@ -18,8 +18,10 @@ export const load = (p: Pool): Found | undefined => {
   const cropAt = p.find((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(p.items[k - 1], 'say')))
   // "another 14 on north": more of what is going in
   const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && (p.cat('crop') >= 0 || p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0) && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
+  // "4 de maiz y 2 de alfalfa en el azul"
+  const bareCrop = at < 0 && p.cat('v') < 0 && p.num([undefined], (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop')))) >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
-  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some) return undefined
+  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop) return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
   if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
   if (p.find(i => hasCat(i, 'per') || has(i, 'item:patch tape')) >= 0) return undefined
@@ -95,7 +97,7 @@ export const load = (p: Pool): Found | undefined => {
     // a crop or a pile, and a verb of hauling: an amount is missing
     if (!out.slots.crop && !out.slots.pile && !out.strange && !out.vague) return undefined
     if (!out.slots.crop && bareLoad < 0 && !out.vague) return undefined
-    if (verb < 0 && !out.vague) return undefined
+    if (verb < 0 && !out.vague && !(bareLoad >= 0 && out.slots.crop && out.slots.pile)) return undefined
     out.bias! -= 1
   }
   out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || again || (at >= 0 && (out.slots.pile !== undefined || out.more === true)))

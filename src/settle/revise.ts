@@ -1,0 +1,144 @@
+import { eventsFrom, type Logged, nameOf } from '../book/book.ts'
+import type { Body } from '../book/entries.ts'
+import type { Event } from '../book/events.ts'
+import type { Draft, Question } from '../book/questions.ts'
+import type { Reading } from '../reading/reading.ts'
+import { askMeant, askOthers, choice } from '../saying/ask.ts'
+import { phrase } from '../saying/phrases.ts'
+import { openQuestions } from './answer.ts'
+import { certain } from './certain.ts'
+import type { Context } from './context.ts'
+import { corrected, targets } from './correct.ts'
+
+import { clear, nothing, m, record, question, ask, withdraw, type Settled } from './settled.ts'
+import { told } from './told.ts'
+import { unread } from './unread.ts'
+
+/** The message as a correction of an earlier record. */
+export const fixed = (r: Reading, c: Context): Settled | undefined => {
+  const replied =
+    c.message.replyTo !== undefined &&
+    eventsFrom(c.book, { channel: c.message.channel, chat: c.message.chat, id: c.message.replyTo }).length > 0
+  const fix = r.fix ?? (replied ? r.plain : undefined)
+  if (!fix) return undefined
+  // "no hail here" is a denial, not a correction
+  if (fix.kind === 'change' && r.acts.some(a => a.mood === 'denial' && a.frame === 'weather')) return undefined
+  const list = targets(c, fix)
+  const yours = (l: Logged) => l.by === c.message.from || c.role === 'owner'
+  if (fix.kind === 'undo') {
+    const open = openQuestions(c).find(q => q.to === c.message.from)
+    const newest = list.at(-1)
+    if (open && (!newest || open.at > newest.at) && c.message.replyTo === undefined)
+      return { ...nothing('answered', m('closed-question')), entries: [{ kind: 'close', question: open.id, how: 'dropped' }] }
+    let some = list
+    const wanted = Object.entries(fix.slots)
+    if (wanted.length) {
+      const match = list.filter(l =>
+        wanted.every(([k, v]) => Object.values(l.event).includes(v as never) || (l.event as unknown as Record<string, unknown>)[k] === v),
+      )
+      if (match.length) some = match
+    } else if (/\b(last one|el ultimo|la ultima|lo ultimo)\b/i.test(c.message.text) && c.message.replyTo === undefined && list.length > 1)
+      some = list.slice(-1)
+    if (!some.length) return nothing('answered', m('nothing-to-undo'))
+    if (!some.every(yours)) return confirmed(some, [], c)
+    const out = nothing('recorded')
+    for (const l of some) withdraw(out, l, 'undo')
+    return out
+  }
+  if (!list.length) return undefined
+  const plain = r.acts.find(a => a.mood === 'fact' && a.full && clear(a))
+  const hit = corrected(list, fix, r)
+  if (!hit) return undefined
+  if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
+  if (fix.slots.strange !== undefined) return undefined
+  if (!yours(hit.was)) return confirmed([hit.was], [hit.draft], c)
+  // what went before was not understood: the correction may mean that, not the last record
+  if (c.missed && c.message.replyTo === undefined) {
+    const out = nothing('asked')
+    ask(
+      out,
+      [
+        {
+          ask: askMeant(phrase({ type: hit.draft.type, ...hit.draft.slots } as never)),
+          choices: [
+            { label: choice.yes, act: 'sure' },
+            { label: choice.no, act: 'drop' },
+          ],
+          draft: hit.draft,
+        },
+      ],
+      c,
+    )
+    return out
+  }
+  const s = certain(c, hit.draft)
+  const out = nothing('recorded')
+  if ('event' in s) record(out, s.event, hit.draft, c)
+  else {
+    ask(out, [s.need], c)
+    out.outcome = 'asked'
+  }
+  return out
+}
+
+/** What somebody else recorded is changed only where they or the owner say so. */
+export const confirmed = (was: Logged[], drafts: Draft[], c: Context): Settled => {
+  const out = nothing('asked')
+  const q: Question = {
+    ...question(
+      c,
+      {
+        ask: askOthers(nameOf(c.book, was[0]!.by), was.map(l => l.event) as never),
+        choices: [
+          { label: choice.yes, act: 'undo' },
+          { label: choice.no, act: 'drop' },
+        ],
+        draft: drafts[0]!,
+      },
+      drafts,
+    ),
+    undo: was.map(l => l.id),
+    needs: 'owner',
+  }
+  out.entries.push({ kind: 'ask', question: q })
+  out.question = q
+  return out
+}
+
+const same = (a: Event, b: Event): boolean => {
+  const strip = ({ said: _, by: __, on, ...rest }: Event & { said?: string; by?: string }) =>
+    JSON.stringify(
+      Object.entries({ ...rest, on })
+        .filter(([, v]) => v !== undefined)
+        .sort(([x], [y]) => (x < y ? -1 : 1)),
+    )
+  return strip(a) === strip(b)
+}
+
+/** An edited message: what it recorded before gives way to what it says now. */
+export const edited = (r: Reading, c: Context): Settled => {
+  const source = { channel: c.message.channel, chat: c.message.chat, id: c.message.edits! }
+  const old = eventsFrom(c.book, source)
+  const raised = [...c.book.questions.values()].filter(q => q.source.chat === c.message.chat && q.source.id === c.message.edits)
+  const ctx: Context = { ...c, message: { ...c.message, edits: undefined } }
+  const fresh = r.acts.some(a => a.mood === 'fact') || r.asks.length ? told(r, ctx, []) : unread(r, ctx)
+  const closing: Body[] = raised.map(q => ({ kind: 'close', question: q.id, how: 'dropped' }))
+  if (old.length === fresh.recorded.length && old.every((l, k) => same(l.event, { ...fresh.recorded[k]!, on: fresh.recorded[k]!.on }))) {
+    return old.length || !fresh.question
+      ? { ...nothing(old.length ? 'ignored' : fresh.outcome, old.length ? undefined : fresh.word), entries: closing, asks: fresh.asks }
+      : { ...fresh, entries: [...closing, ...fresh.entries] }
+  }
+  const out: Settled = { ...fresh, withdrawn: [], entries: [...closing] }
+  if (fresh.question) {
+    // nothing is taken back until the new words are certain
+    const q = { ...fresh.question, drafts: fresh.question.drafts.map((d, k) => (k === 0 ? { ...d, replaces: old.map(l => l.id) } : d)) }
+    out.question = q
+    out.entries.push(...fresh.entries.map(e => (e.kind === 'ask' ? { ...e, question: q } : e)))
+    if (fresh.recorded.length) for (const l of old) withdraw(out, l, 'edit')
+    return out
+  }
+  for (const l of old) withdraw(out, l, 'edit')
+  out.entries.push(...fresh.entries)
+  if (out.withdrawn.length) out.outcome = 'recorded'
+  return out
+}

@@ -1,0 +1,173 @@
+import type { Ask } from '../book/asks.ts'
+import type { Choice, Draft } from '../book/questions.ts'
+import type { Act, AskSaid, Reading } from '../reading/reading.ts'
+import { askInAll, askMeant, choice } from '../saying/ask.ts'
+import { phrase } from '../saying/phrases.ts'
+import { certain } from './certain.ts'
+import type { Context, Need } from './context.ts'
+import { draftOf } from './draft.ts'
+
+import { clear, nothing, m, record, question, ask, type Settled } from './settled.ts'
+import { unread } from './unread.ts'
+
+/** What is told: certain clauses are recorded, the first uncertain one is asked about. */
+export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
+  const facts = r.acts.filter(a => a.mood === 'fact')
+  const usable = facts.filter(a => clear(a) && !(r.chatter && !a.full))
+  const out = nothing('ignored')
+  const needs: { need: Need; act: Act }[] = []
+  const doubtful: Act[] = []
+  for (const a of facts) {
+    if (!usable.includes(a)) {
+      if (a.full || a.vague) doubtful.push(a)
+      continue
+    }
+    if (r.chatter && a.used < 5) continue
+    if (redundant(a, facts)) continue
+    const d = draftOf(a, c)
+    d.replaces = out.recorded.length || needs.length ? [] : replaces
+    if (a.more) d.sure.push('more')
+    const total = a.total && a.frame === 'load' ? inAll(d, c) : undefined
+    if (total) {
+      needs.push({ need: total, act: a })
+      continue
+    }
+    if (a.vague && amountSlots(a).length === 0) {
+      for (const k of ['count', 'lb', 'ft']) delete d.slots[k]
+    } else if (a.vague && a.frame !== 'damage' && a.frame !== 'patch')
+      for (const k of ['count', 'lb', 'ft']) if (k in d.slots) delete d.slots[k]
+    if (a.vague && a.frame === 'cover' && d.slots.count === undefined) {
+      needs.push({ need: countOf(d, c), act: a })
+      continue
+    }
+    const s = certain(c, d, a.strange)
+    if ('event' in s) record(out, s.event, d, c)
+    else needs.push({ need: s.need, act: a })
+  }
+  // in a group, half-sentences about nothing in particular are talk
+  const loud = c.message.private || c.message.addressed
+  const real = needs
+    .filter(n => n.act.used >= 3 || loud)
+    .filter(
+      n =>
+        loud ||
+        n.act.full ||
+        n.act.left === 0 ||
+        n.act.slots.pile !== undefined ||
+        n.act.slots.crop !== undefined ||
+        n.act.strange !== undefined,
+    )
+    .filter(n => !(r.chatter && !loud && !n.act.full && n.act.strange === undefined && n.act.used < 5))
+  if (real.length)
+    ask(
+      out,
+      real.map(n => n.need),
+      c,
+    )
+  if (!out.recorded.length && !real.length && doubtful.length && (loud || !r.chatter)) {
+    const drafts = doubtful.map(a => draftOf(a, c))
+    const ready = drafts.map(d => certain(c, d)).filter(x => 'event' in x)
+    if (ready.length && doubtful[0]!.used >= 5) {
+      const d = drafts[0]!
+      const q = question(
+        c,
+        {
+          ask: askMeant(phrase({ type: d.type, ...d.slots } as never)),
+          choices: [
+            { label: choice.yes, act: 'sure' },
+            { label: choice.no, act: 'drop' },
+          ],
+          draft: d,
+        },
+        drafts,
+      )
+      out.entries.push({ kind: 'ask', question: q })
+      out.question = q
+    }
+  }
+  if (r.asks.length && out.recorded.length) out.asks = r.asks.map(a => askOf(a, c))
+  if (out.recorded.length) out.outcome = 'recorded'
+  else if (out.question) out.outcome = 'asked'
+  else return unread(r, c)
+  return out
+}
+
+/** A second reader's guess: asked about whole, never recorded by itself. Undefined where it makes no event. */
+export const guessed = (acts: Act[], c: Context): Settled | undefined => {
+  if (c.role === 'viewer' || c.role === 'stranger') return undefined
+  const drafts = acts.map(a => draftOf(a, c))
+  const first = drafts[0]
+  if (!first || !drafts.every(d => 'event' in certain(c, { ...d, slots: { ...d.slots } }))) return undefined
+  const out = nothing('asked')
+  const q = question(
+    c,
+    {
+      ask: askMeant(
+        drafts.length === 1
+          ? phrase({ type: first.type, ...first.slots } as never)
+          : { code: 'join', data: { list: drafts.map(d => phrase({ type: d.type, ...d.slots } as never)), by: 'and' } },
+      ),
+      choices: [
+        { label: choice.yes, act: 'sure' },
+        { label: choice.no, act: 'drop' },
+      ],
+      draft: first,
+    },
+    drafts,
+  )
+  out.entries.push({ kind: 'ask', question: q })
+  out.question = q
+  return out
+}
+
+const amountSlots = (a: Act): string[] => ['count', 'lb', 'ft'].filter(k => a.slots[k] !== undefined)
+
+/** "Walked barn, two holes" is the damage alone; weather told only to explain damage may stand. */
+const redundant = (a: Act, facts: Act[]): boolean => {
+  if (a.frame === 'check' && a.slots.finding !== 'good') return facts.some(b => b !== a && (b.frame === 'damage' || b.frame === 'patch'))
+  return false
+}
+
+/** "12 loads in all" where some are logged already. */
+const inAll = (d: Draft, c: Context): Need | undefined => {
+  const s = certain(c, { ...d, slots: { ...d.slots }, sure: [...d.sure, 'twice'] })
+  if (!('event' in s) || s.event.type !== 'load' || s.event.count === undefined) return undefined
+  const e = s.event
+  let logged = 0
+  for (const l of c.book.byPile.get(e.pile) ?? [])
+    if (l.withdrawnBy === undefined && l.event.type === 'load' && l.event.on === e.on && l.event.crop === e.crop)
+      logged += l.event.count ?? 0
+  if (!logged) return undefined
+  const rest = e.count! - logged
+  d.slots = { ...d.slots, pile: e.pile, crop: e.crop }
+  const choices: Choice[] = [
+    ...(rest > 0 ? [{ label: choice.inAll(e.count!), act: 'fill', value: rest } as Choice] : []),
+    { label: choice.moreOf(e.count!), act: 'sure' },
+    { label: choice.neverMind, act: 'drop' },
+  ]
+  return { ask: askInAll(logged, e.count!), choices, slot: 'count', draft: { ...d, sure: [...d.sure, 'twice'] }, doubt: 'total' }
+}
+
+const countOf = (d: Draft, c: Context): Need => {
+  const s = certain(c, d)
+  if ('need' in s) return s.need
+  return { slot: 'count', ask: m('ask-slot-generic', { slot: 'count' }), choices: [], draft: d }
+}
+
+/** Which question the figures answer, with its days by the calendar. */
+export const askOf = (a: AskSaid, c: Context): Ask => {
+  const { date, ...slots } = a.slots as AskSaid['slots'] & { date?: { past: string; future: string; span?: { from: string; to: string } } }
+  const out: Ask = { about: a.about as Ask['about'], ...(slots as Partial<Ask>) }
+  if (date) {
+    if (a.about === 'reach') out.until = date.future
+    else {
+      out.from = date.span?.from ?? date.past
+      out.to = date.span?.to ?? date.past
+    }
+  } else if (a.about === 'loads' && /\b(today|hoy|so far|llevamos)\b/i.test(c.message.text)) {
+    out.from = c.day
+    out.to = c.day
+  }
+  return out
+}
+

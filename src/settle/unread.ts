@@ -1,0 +1,18 @@
+import type { Reading } from '../reading/reading.ts'
+import type { Context } from './context.ts'
+
+import { nothing, m, type Settled } from './settled.ts'
+
+/** Nothing to record and nothing to answer: silence in a group, one line in private. */
+export const unread = (r: Reading, c: Context): Settled => {
+  const loud = c.message.private || c.message.addressed === true
+  if (!loud) return nothing('ignored')
+  const moody = r.acts.find(a => a.mood !== 'fact' && a.used > a.left)
+  if (moody)
+    return nothing(
+      'ignored',
+      moody.mood === 'denial' ? m('noted-denial') : moody.mood === 'plan' || moody.mood === 'order' ? m('noted-plan') : undefined,
+    )
+  return nothing('puzzled', m('puzzled'))
+}
+
