@@ -76,6 +76,23 @@ const pilesOf = (e: Event): string[] => {
   return list
 }
 
+/** The day of the last event in each kept view, so that a later one can be added without working the pile out anew. */
+const lastDays = new WeakMap<PileState, Day>()
+
+/** Takes a new event into the views that are kept: at the end where it is the latest, else they are worked out anew. */
+const grow = (book: Book, l: Logged): void => {
+  const e = l.event
+  if (e.type === 'pile' || e.type === 'box' || pilesOf(e).includes('all')) return touch(book, e)
+  for (const name of pilesOf(e)) {
+    const view = book.views.get(name)
+    if (!view) continue
+    if (e.on >= (lastDays.get(view) ?? '9')) {
+      addToPile(view, l, e.type === 'shift' && e.toPile === name ? 'to' : 'from')
+      lastDays.set(view, e.on)
+    } else book.views.delete(name)
+  }
+}
+
 const touch = (book: Book, e: Event): void => {
   for (const p of pilesOf(e)) {
     if (p === 'all') book.views.clear()
@@ -97,7 +114,7 @@ export const apply = (book: Book, entry: Entry): void => {
       if (entry.source) push(book.bySource, sourceKey(entry.source), l)
       for (const p of pilesOf(b.event)) push(book.byPile, p, l)
       push(book.byType, b.event.type, l)
-      touch(book, b.event)
+      grow(book, l)
       break
     }
     case 'withdraw': {
@@ -152,7 +169,9 @@ export const pileState = (book: Book, name: string): PileState | undefined => {
   const p = newPile(name)
   const events = (book.byPile.get(name) ?? []).filter(inForce)
   const walks = (book.byPile.get('all') ?? []).filter(inForce)
-  for (const l of [...events, ...walks].sort(byDay)) addToPile(p, l, l.event.type === 'shift' && l.event.toPile === name ? 'to' : 'from')
+  const all = [...events, ...walks].sort(byDay)
+  for (const l of all) addToPile(p, l, l.event.type === 'shift' && l.event.toPile === name ? 'to' : 'from')
+  lastDays.set(p, all.at(-1)?.event.on ?? '')
   book.views.set(name, p)
   return p
 }

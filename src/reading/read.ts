@@ -216,9 +216,13 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
     carried = undefined
     let from = 0
+    let lost = 0
+    const first = found.length
     const goesOn = n === 0 && (has(run[0], 'and') || run.some(i => has(i, 'more')))
     for (const seg of clauses(run, goesOn ? ctx.last : undefined)) {
       if (!seg.act) {
+        // a number that no clause explains makes the whole sentence doubtful
+        lost += run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined).length
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
         // a mood said in a clause of its own reaches the next: "hope | it hails"
         continue
@@ -234,12 +238,12 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       if (seg.act.frame === 'supply' && mood === 'denial') seg.act.mood = 'denial'
       from = seg.to
       explained += seg.act.used
-      for (const w of seg.act.leftWords) void w
       unread += seg.act.left
       if (seg.several) for (const one of seg.several) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, ...one } }, sentence: n })
       else found.push({ act: seg.act, sentence: n })
       for (const pile of seg.morePiles ?? []) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, pile } }, sentence: n })
     }
+    if (lost) for (const f of found.slice(first)) f.act.leftNumbers += lost
   }
   lend(found)
   withWeather(found)

@@ -19,7 +19,7 @@ export const load = (p: Pool): Found | undefined => {
   // "another 14 on north": more of what is going in
   const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && (p.cat('crop') >= 0 || p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0) && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
   // "4 de maiz y 2 de alfalfa en el azul"
-  const bareCrop = at < 0 && p.cat('v') < 0 && p.num([undefined], (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop')))) >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0
+  const bareCrop = at < 0 && p.cat('v') < 0 && p.num([undefined], (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop')))) >= 0 && (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 || p.items.length <= 4)
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
   if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop) return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
