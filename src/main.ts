@@ -44,7 +44,9 @@ const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Con
     const code = config.ownerCode ?? ownerCode(house, makeCode)
     if (!hasOwner(house))
       process.stdout.write(`Owner code: ${code}\nSend it to the bot in a private chat; whoever sends it first owns the book.\n`)
+    const second = await secondFor(config, core)
     const channel = runTelegram({
+      ...(second && { second }),
       handle: core.handle,
       book: () => core.book(FARM),
       say,
@@ -76,12 +78,20 @@ const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Con
   }
 }
 
+/** The second reader, where the owner set one up; nothing leaves the machine otherwise. */
+const secondFor = async (config: Config, core: ReturnType<typeof openHouse>['core']) => {
+  if (!config.model) return undefined
+  const { makeSecondReader } = await import('./edges/secondReader.ts')
+  const { withSecond } = await import('./edges/second.ts')
+  return withSecond(core, makeSecondReader({ ...config.model, trouble: why => process.stderr.write(`Second reader: ${why}\n`) }), config.zone)
+}
+
 const lines = async (config: Config): Promise<void> => {
   const { runLines } = await import('./edges/lines.ts')
   const on = async (folder: string, passing: boolean): Promise<void> => {
     const { core, store } = openHouse({ ...config, data: folder }, { firstOwns: true, passing })
     try {
-      await runLines(core, process.stdin, line => process.stdout.write(`${line}\n`), run)
+      await runLines(core, process.stdin, line => process.stdout.write(`${line}\n`), run, await secondFor({ ...config, data: folder }, core))
     } finally {
       store.close()
     }

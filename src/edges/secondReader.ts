@@ -163,7 +163,7 @@ export const makeSecondReader = (o: SecondReaderOptions): SecondReader => {
       method: 'POST',
       // whoever answers elsewhere in its stead has not been chosen by the owner
       redirect: 'error',
-      headers: { 'content-type': 'application/json', ...(o.key !== undefined && { authorization: `Bearer ${o.key}` }) },
+      headers: { 'Content-Type': 'application/json', ...(o.key !== undefined && { authorization: `Bearer ${o.key}` }) },
       body: JSON.stringify({
         model: o.name ?? 'default',
         temperature: 0,

@@ -94,7 +94,8 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
         (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
       if (!joins) break
       k++
-    } else if (group !== undefined && group >= 20 && group % 10 === 0 && group % 100 !== 0 && Object.hasOwn(EN_HOMOPHONES, w()) && /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches)$/.test(tokens[k + 1]?.norm ?? '')) {
+    } else if (w() === '-' && group !== undefined && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10) k++
+    else if (group !== undefined && group >= 20 && group % 10 === 0 && group % 100 !== 0 && Object.hasOwn(EN_HOMOPHONES, w()) && /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches)$/.test(tokens[k + 1]?.norm ?? '')) {
       // "thirty too feet"
       group += EN_HOMOPHONES[w()]!
       k++

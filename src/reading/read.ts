@@ -26,7 +26,8 @@ export interface ReadContext {
 /** Frames that look forward by nature: their plans are what they record. */
 const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 
-const mostTokens = 400
+/** Words beyond these are talk. */
+const mostTokens = 300
 
 /** Sentences: runs of items between full stops. A stop behind a short measure ("12 ft. wide") is none. */
 const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
@@ -181,7 +182,7 @@ const PLACED: Record<string, number> = { load: 1, pack: 1, feed: 2, face: 2, spo
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
-  const tokens = spellOut(tokenise(text).slice(0, mostTokens), ctx.names.taught)
+  const tokens = spellOut(tokenise(text, mostTokens), ctx.names.taught).slice(0, mostTokens)
   const s = scan(tokens, ctx.names, (words, taken) => findDates(words, taken, ctx.now), ctx.lang)
   const explain = ctx.explain === true
   if (explain) trace.push(`words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`)

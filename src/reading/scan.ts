@@ -1,19 +1,15 @@
-import type { DateItem, Item, Unit } from './item.ts'
+import type { DateItem, Item } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
-import { type NumberItem, numberAt, unitTail } from './numbers.ts'
+import { numberAt } from './numbers.ts'
 import { mendWord } from './slips.ts'
 import { respell } from './sounds.ts'
 import type { Token } from './token.ts'
 
-export type Lang = 'en' | 'es'
+import { COMMON } from './common.ts'
+import { make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 
-const phraseAt = (tokens: Token[], i: number, word = tokens[i]!.norm): Phrase | undefined => {
-  for (const p of LEXICON.byFirst.get(word) ?? []) {
-    if (p.words.every((w, k) => k === 0 || tokens[i + k]?.norm === w)) return p
-  }
-  return undefined
-}
+export type Lang = 'en' | 'es'
 
 /** The language of a message by the words only one table knows; `fallback` where neither wins. */
 export const languageOf = (tokens: Token[], fallback: Lang, isName: (word: string) => boolean = () => false): Lang => {
@@ -33,156 +29,6 @@ export const languageOf = (tokens: Token[], fallback: Lang, isName: (word: strin
   return en === es ? fallback : en > es ? 'en' : 'es'
 }
 
-const sensesOf = (p: Phrase, lang: Lang): string[] => {
-  const own = lang === 'en' ? p.en : p.es
-  return own.length ? own : lang === 'en' ? p.es : p.en
-}
-
-const isUnit = (tokens: Token[], i: number): Phrase | undefined => {
-  if (!tokens[i]) return undefined
-  // "seven in the morning", "put 5 in the barn": a place or a time, no inches
-  if (tokens[i]!.norm === 'in' && /^(the|my|our|his|her|there|here)$/.test(tokens[i + 1]?.norm ?? '')) return undefined
-  let p = phraseAt(tokens, i)
-  if (!p && tokens[i]!.kind === 'word') {
-    const mended = mendWord(LEXICON, tokens[i]!.norm)
-    if (mended) p = phraseAt(tokens, i, mended)
-  }
-  return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape')
-    ? p
-    : undefined
-}
-
-const isMore = (tokens: Token[], i: number): boolean => {
-  const p = phraseAt(tokens, i)
-  return p !== undefined && p.words.length === 1 && p.en.includes('more')
-}
-
-const make = (tokens: Token[], from: number, to: number, senses: string[], more: Partial<Item> = {}): Item => ({
-  from,
-  to,
-  senses,
-  text: tokens
-    .slice(from, to)
-    .map(t => t.text)
-    .join(' '),
-  tokens: tokens.slice(from, to),
-  ...more,
-})
-
-const BY = new Set(['x', 'by', 'por', '*', 'buy', 'bye'])
-
-/** "40 by 120", "50x150", "50 ft by 150 ft", "40 por 120 por 10". */
-const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[] } | undefined => {
-  const sides: number[] = []
-  let k = i
-  for (;;) {
-    const n = numberAt(tokens, k)
-    if (!n || n.ordinal || (n.weak && !n.value)) break
-    if (n.weak && sides.length === 0 && n.to === k + 1) break
-    if (n.range) break
-    sides.push(n.value)
-    k = n.to
-    let j = k
-    const unit = tokens[j]?.norm
-    if (unit === 'ft' || unit === 'feet' || unit === 'foot' || unit === 'pies' || unit === 'pie') j++
-    if (tokens[j] && BY.has(tokens[j]!.norm) && tokens[j + 1] && numberAt(tokens, j + 1)) {
-      k = j + 1
-      continue
-    }
-    if (sides.length > 1) k = j
-    break
-  }
-  return sides.length >= 2 && sides.length <= 3 ? { to: k, sides } : undefined
-}
-
-const UNIT_OF_MARK: Record<string, Unit> = { '#': 'lb', '%': 'pct' }
-
-/** A number with what stands behind it: 7 loads, 12 ft 6, 34 %, 9800#. */
-const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
-  const item = bareQuantityAt(tokens, n, lang)
-  return n.range && !item.senses.includes('range') ? { ...item, senses: [...item.senses, 'range'] } : item
-}
-
-const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
-  if (n.feet) {
-    return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'ft' })
-  }
-  if (n.inches) return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'in' })
-  const mark = tokens[n.to]
-  if (mark?.kind === 'mark' && UNIT_OF_MARK[mark.norm]) {
-    // "34 % moisture": the share goes with the word behind it
-    return make(tokens, n.from, n.to + 1, ['num'], { num: n.value, unit: UNIT_OF_MARK[mark.norm] })
-  }
-  let at = n.to
-  // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
-  const skip = new Set([
-    'of',
-    'more',
-    'mas',
-    'de',
-    'd',
-    'big',
-    'full',
-    'good',
-    'nice',
-    'heavy',
-    'small',
-    'little',
-    'other',
-    'buenos',
-    'more',
-    'extra',
-    'additional',
-    'heaping',
-    'short',
-    'square',
-    'solid',
-  ])
-  while (
-    tokens[at] &&
-    (skip.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) &&
-    at - n.to < 2 &&
-    !isUnit(tokens, at)
-  )
-    at++
-  const p = isUnit(tokens, at)
-  if (p) {
-    const senses = sensesOf(p, lang)
-    const all = [...senses, ...p.en, ...p.es]
-    const unit = all.find(s => s.startsWith('unit:'))?.slice(5) as Unit | undefined
-    if (unit === 'ft') {
-      // "12 ft 6", "12 foot 6 in"
-      const to = at + p.words.length
-      let j = to
-      if (tokens[j]?.norm === 'and' || tokens[j]?.norm === 'y' || tokens[j]?.norm === 'con') j++
-      const inch = tokens[j] ? numberAt(tokens, j) : undefined
-      if (inch && !inch.weak && inch.value < 12 && !inch.range) {
-        const next = isUnit(tokens, inch.to)
-        const isInch = next && [...next.en, ...next.es].includes('unit:in')
-        const ends = j === to && (!tokens[inch.to] || tokens[inch.to]!.kind === 'mark')
-        const dim = tokens[inch.to] && phraseAt(tokens, inch.to)
-        const hasDim = j === to && dim && [...dim.en, ...dim.es].some(s => s.startsWith('dim:')) && !dim.en.includes('unit:in')
-        if (isInch || ends || hasDim)
-          return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, ['num'], {
-            num: n.value + inch.value / 12,
-            unit: 'ft',
-          })
-      }
-      const h = unitTail(tokens, to)
-      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
-      return make(tokens, n.from, to, ['num'], { num: n.value, unit })
-    }
-    if (unit) {
-      const to = at + p.words.length
-      // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
-      const h = unitTail(tokens, to)
-      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
-      return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
-    }
-  }
-  return make(tokens, n.from, n.to, ['num'], { num: n.value })
-}
-
 /** What was found in a message before frames are laid over it. */
 export interface Scan {
   tokens: Token[]
@@ -193,16 +39,6 @@ export interface Scan {
 const DIRECTION =
   /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
-
-const LEADS = /^(on|onto|in|into|to|at|off|from|of|the|pile|pad|el|al|del|en|de|la|called|patched|checked|chkd|walked|opened|covered|and|y|how|hows|is|by|over)$/
-
-/** A pile named by a number is meant where a name belongs, and nothing counted follows: "17 loads on 17". */
-const numberNames = (tokens: Token[], hit: NameHit, names: NameIndex): boolean => {
-  const before = tokens[hit.from - 1]
-  const after = tokens[hit.to]
-  const counted = after && (isUnit(tokens, hit.to) || BY.has(after.norm) || numberAt(tokens, hit.to) !== undefined || /^(more|percent|%|dm|de|of|wide|long|high|hundred|thousand|mil)$/.test(after.norm) || names.byFirst.has(after.norm))
-  return !counted && (before === undefined || before.kind === 'mark' || LEADS.test(before.norm) || after === undefined)
-}
 
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
 export const scan = (
@@ -424,10 +260,3 @@ const shorterAt = (tokens: Token[], i: number, taken: Uint8Array): Phrase | unde
   }
   return undefined
 }
-
-/** Everyday words that stand one letter from a trade word or a short name and mean themselves. */
-export const COMMON = new Set(
-  'line,land,late,lake,lame,land,bill,will,fill,kill,bark,burn,torn,worth,forth,both,hold,told,cold,gold,sold,home,come,some,same,name,game,time,dime,like,bike,life,wife,fire,wire,tire,hire,here,were,where,there,then,them,they,than,that,this,thin,thing,think,thank,back,pack,lack,sack,book,look,took,cook,food,good,wood,mood,road,read,bread,head,lead,dead,need,seed,week,weak,seek,meet,meat,heat,seat,beat,boat,coat,goat,door,poor,pour,four,hour,your,year,hear,near,fear,dear,bear,wear,tear,team,seam,beam,cream,dream,lunch,bunch,punch,house,mouse,horse,nurse,money,honey,monkey,truck,trick,track,black,block,clock,stock,stick,stuck,paper,later,water,after,other,mother,brother,father,rather,sister,school,phone,photo,watch,match,catch,party,store,story,price,piece,place,plate,plant,plane,plain,train,brain,drain,table,cable,able,chair,class,glass,grass,world,would,could,should,shirt,short,sport,coffee,dinner,supper,breakfast,pizza,beer,game,ball,call,fall,hall,mall,tall,wall,well,tell,sell,bell,fell,hell,help,kelp,birthday,sunday,church,doctor,dentist,vet,mail,male,sale,tale,pale,shop,ship,shot,shut,show,snow,slow,blow,flow,glow,grow,crow,brow,throw,know,knew,new,few,dew,crew,drew,grew,blue,glue,true,clue,shoes,socks,jacket,gloves,keys,wallet,gas,fuel,diesel,oil,grease,filter,belt,chain,engine,motor,battery,charger,knife,fork,spoon,cup,mug,plumber,electric,power,light,night,right,fight,sight,tight,might,eight,weight,height,freight,fence,post,gate,lock,window,roof,floor,stairs,bed,bath,kitchen,garage,office,town,city,street,bridge,hill,valley,river,creek,pond,woods,field,farm,milk,cheese,butter,eggs,bacon,steak,burger,sandwich,soup,salad,cake,pie,candy,ice,juice,soda,crop,crops,corn,dogs,sweet,feet,fleet,sheet,sleep,steep,sheep,cheap,people,person,woman,women,child,children,family,friend,neighbor,nice,mice,rice,dice,slice,twice,price'.split(
-    ',',
-  ),
-)

@@ -33,10 +33,10 @@ const GLYPHS: Record<string, number> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓
 
 /** Splits a message. A number stands apart from the unit glued to it (7lds is two tokens); clock times (6am, 7:30), ordinals
  * (12th, 2da), fractions (7/8), feet and inches (22'6) and thousands (12k) are one. */
-export const tokenise = (text: string): Token[] => {
+export const tokenise = (text: string, most = Number.POSITIVE_INFINITY): Token[] => {
   const out: Token[] = []
   PATTERN.lastIndex = 0
-  for (let m = PATTERN.exec(text); m; m = PATTERN.exec(text)) {
+  for (let m = PATTERN.exec(text); m && out.length < most; m = PATTERN.exec(text)) {
     const g = m.groups!
     const raw = m[0]
     const from = m.index

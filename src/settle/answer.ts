@@ -11,8 +11,8 @@ export type Effect =
   | { act: 'pile'; name: string }
   | { act: 'undo' }
 
-/** A question lapses after half a day, ms: by then nobody knows what "8" was an answer to. */
-export const LAPSES = 12 * 3_600_000
+/** A question lapses after a day and a half, ms: by then nobody knows what "8" was an answer to. */
+export const LAPSES = 36 * 3_600_000
 
 export const lapsed = (c: Context, q: Question): boolean => Date.parse(c.message.at) - Date.parse(q.at) > LAPSES
 

@@ -169,7 +169,7 @@ export const ES_WORDS: Record<string, string> = {
   'stone:1': 'moneda, moneda de 25, peseta, pesetas, cora, coras',
   'stone:1.5': 'pimpon, pelotas de pimpon, pelota de pimpon, nuez, nueces, pelota de ping pong, pelotas de ping pong',
   'stone:1.75': 'pelota de golf, pelotas de golf, bola de golf, bolas de golf, pelotitas de golf, golf',
-  'stone:2': 'huevo, huevos, huevo de gallina, limon, limones',
+  'stone:2': 'huevo, huevos, huevo de gallina, huevos de gallina, limon, limones',
   'stone:2.5': 'pelota de tenis, pelotas de tenis',
   'stone:2.75': 'pelota de beisbol, pelotas de beisbol, beisbol',
   'stone:size': 'tamaño, tamano, del tamaño, del tamano, como pelota, de grande, diametro',

@@ -280,23 +280,3 @@ export const ration = (p: Pool): Found | undefined => {
   out.full = true
   return out
 }
-
-/** When a crop is expected. The day is the clause's date. */
-export const harvest = (p: Pool): Found | undefined => {
-  const out: Found = { slots: {}, full: false, bias: 0 }
-  const expect = p.sense('harv:expect')
-  const date = p.find(i => i.date !== undefined)
-  if ((expect < 0 && p.num(['acre']) < 0) || date < 0) return undefined
-  if (p.find(i => hasCat(i, 'mat') || i.unit === 'load' || i.unit === 'lb' || i.unit === 'ton') >= 0) return undefined
-  const crop = takeCrop(p)
-  if (!crop.crop) return undefined
-  out.slots.crop = crop.crop
-  if (crop.cut) out.slots.cut = crop.cut
-  const ac = p.num(['acre'])
-  if (ac >= 0) out.slots.acres = p.take(ac)!.num
-  p.takeAll('harv:expect', 'b:feed', 'v:take', 'v:cover')
-  takeColour(p)
-  out.bias! += 2
-  out.full = true
-  return out
-}

@@ -1,0 +1,178 @@
+import type { Item, Unit } from './item.ts'
+import { LEXICON, type Phrase } from './lexicon.ts'
+import { type NameHit, type NameIndex } from './names.ts'
+import { type NumberItem, numberAt, unitTail } from './numbers.ts'
+import { mendWord } from './slips.ts'
+import type { Token } from './token.ts'
+
+import type { Lang } from './scan.ts'
+
+export const phraseAt = (tokens: Token[], i: number, word = tokens[i]!.norm): Phrase | undefined => {
+  for (const p of LEXICON.byFirst.get(word) ?? []) {
+    if (p.words.every((w, k) => k === 0 || tokens[i + k]?.norm === w)) return p
+  }
+  return undefined
+}
+
+export const sensesOf = (p: Phrase, lang: Lang): string[] => {
+  const own = lang === 'en' ? p.en : p.es
+  return own.length ? own : lang === 'en' ? p.es : p.en
+}
+
+export const isUnit = (tokens: Token[], i: number): Phrase | undefined => {
+  if (!tokens[i]) return undefined
+  // "seven in the morning", "put 5 in the barn": a place or a time, no inches
+  if (tokens[i]!.norm === 'in' && /^(the|my|our|his|her|there|here)$/.test(tokens[i + 1]?.norm ?? '')) return undefined
+  let p = phraseAt(tokens, i)
+  if (!p && tokens[i]!.kind === 'word') {
+    const mended = mendWord(LEXICON, tokens[i]!.norm)
+    if (mended) p = phraseAt(tokens, i, mended)
+  }
+  return p && [...p.en, ...p.es].some(s => s.startsWith('unit:') || s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape')
+    ? p
+    : undefined
+}
+
+export const isMore = (tokens: Token[], i: number): boolean => {
+  const p = phraseAt(tokens, i)
+  return p !== undefined && p.words.length === 1 && p.en.includes('more')
+}
+
+export const make = (tokens: Token[], from: number, to: number, senses: string[], more: Partial<Item> = {}): Item => ({
+  from,
+  to,
+  senses,
+  text: tokens
+    .slice(from, to)
+    .map(t => t.text)
+    .join(' '),
+  tokens: tokens.slice(from, to),
+  ...more,
+})
+
+export const BY = new Set(['x', 'by', 'por', '*', 'buy', 'bye'])
+
+/** "40 by 120", "50x150", "50 ft by 150 ft", "40 por 120 por 10". */
+export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[] } | undefined => {
+  const sides: number[] = []
+  let k = i
+  for (;;) {
+    const n = numberAt(tokens, k)
+    if (!n || n.ordinal || (n.weak && !n.value)) break
+    if (n.weak && sides.length === 0 && n.to === k + 1) break
+    if (n.range) break
+    sides.push(n.value)
+    // nothing here has a fourth side
+    if (sides.length > 3) return undefined
+    k = n.to
+    let j = k
+    const unit = tokens[j]?.norm
+    if (unit === 'ft' || unit === 'feet' || unit === 'foot' || unit === 'pies' || unit === 'pie') j++
+    if (tokens[j] && BY.has(tokens[j]!.norm) && tokens[j + 1] && numberAt(tokens, j + 1)) {
+      k = j + 1
+      continue
+    }
+    if (sides.length > 1) k = j
+    break
+  }
+  return sides.length >= 2 && sides.length <= 3 ? { to: k, sides } : undefined
+}
+
+const UNIT_OF_MARK: Record<string, Unit> = { '#': 'lb', '%': 'pct' }
+
+/** A number with what stands behind it: 7 loads, 12 ft 6, 34 %, 9800#. */
+export const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
+  const item = bareQuantityAt(tokens, n, lang)
+  return n.range && !item.senses.includes('range') ? { ...item, senses: [...item.senses, 'range'] } : item
+}
+
+export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
+  if (n.feet) {
+    return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'ft' })
+  }
+  if (n.inches) return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'in' })
+  const mark = tokens[n.to]
+  if (mark?.kind === 'mark' && UNIT_OF_MARK[mark.norm]) {
+    // "34 % moisture": the share goes with the word behind it
+    return make(tokens, n.from, n.to + 1, ['num'], { num: n.value, unit: UNIT_OF_MARK[mark.norm] })
+  }
+  let at = n.to
+  // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
+  const skip = new Set([
+    'of',
+    'more',
+    'mas',
+    'de',
+    'd',
+    'big',
+    'full',
+    'good',
+    'nice',
+    'heavy',
+    'small',
+    'little',
+    'other',
+    'buenos',
+    'more',
+    'extra',
+    'additional',
+    'heaping',
+    'short',
+    'square',
+    'solid',
+  ])
+  while (
+    tokens[at] &&
+    (skip.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) &&
+    at - n.to < 2 &&
+    !isUnit(tokens, at)
+  )
+    at++
+  const p = isUnit(tokens, at)
+  if (p) {
+    const senses = sensesOf(p, lang)
+    const all = [...senses, ...p.en, ...p.es]
+    const unit = all.find(s => s.startsWith('unit:'))?.slice(5) as Unit | undefined
+    if (unit === 'ft') {
+      // "12 ft 6", "12 foot 6 in"
+      const to = at + p.words.length
+      let j = to
+      if (tokens[j]?.norm === 'and' || tokens[j]?.norm === 'y' || tokens[j]?.norm === 'con') j++
+      const inch = tokens[j] ? numberAt(tokens, j) : undefined
+      if (inch && !inch.weak && inch.value < 12 && !inch.range) {
+        const next = isUnit(tokens, inch.to)
+        const isInch = next && [...next.en, ...next.es].includes('unit:in')
+        const ends = j === to && (!tokens[inch.to] || tokens[inch.to]!.kind === 'mark')
+        const dim = tokens[inch.to] && phraseAt(tokens, inch.to)
+        const hasDim = j === to && dim && [...dim.en, ...dim.es].some(s => s.startsWith('dim:')) && !dim.en.includes('unit:in')
+        if (isInch || ends || hasDim)
+          return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, ['num'], {
+            num: n.value + inch.value / 12,
+            unit: 'ft',
+          })
+      }
+      const h = unitTail(tokens, to)
+      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
+      return make(tokens, n.from, to, ['num'], { num: n.value, unit })
+    }
+    if (unit) {
+      const to = at + p.words.length
+      // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
+      const h = unitTail(tokens, to)
+      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
+      return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
+    }
+  }
+  return make(tokens, n.from, n.to, ['num'], { num: n.value })
+}
+
+export const LEADS = /^(on|onto|in|into|to|at|off|from|of|the|pile|pad|el|al|del|en|de|la|called|patched|checked|chkd|walked|opened|covered|and|y|how|hows|is|by|over)$/
+
+/** A pile named by a number is meant where a name belongs, and nothing counted follows: "17 loads on 17". */
+export const numberNames = (tokens: Token[], hit: NameHit, names: NameIndex): boolean => {
+  const before = tokens[hit.from - 1]
+  const after = tokens[hit.to]
+  const counted = after && (isUnit(tokens, hit.to) || BY.has(after.norm) || numberAt(tokens, hit.to) !== undefined || /^(more|percent|%|dm|de|of|wide|long|high|hundred|thousand|mil)$/.test(after.norm) || names.byFirst.has(after.norm))
+  return !counted && (before === undefined || before.kind === 'mark' || LEADS.test(before.norm) || after === undefined)
+}
+
