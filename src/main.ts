@@ -83,7 +83,11 @@ const secondFor = async (config: Config, core: ReturnType<typeof openHouse>['cor
   if (!config.model) return undefined
   const { makeSecondReader } = await import('./edges/secondReader.ts')
   const { withSecond } = await import('./edges/second.ts')
-  return withSecond(core, makeSecondReader({ ...config.model, trouble: why => process.stderr.write(`Second reader: ${why}\n`) }), config.zone)
+  return withSecond(
+    core,
+    makeSecondReader({ ...config.model, trouble: why => process.stderr.write(`Second reader: ${why}\n`) }),
+    config.zone,
+  )
 }
 
 const lines = async (config: Config): Promise<void> => {
@@ -91,7 +95,13 @@ const lines = async (config: Config): Promise<void> => {
   const on = async (folder: string, passing: boolean): Promise<void> => {
     const { core, store } = openHouse({ ...config, data: folder }, { firstOwns: true, passing })
     try {
-      await runLines(core, process.stdin, line => process.stdout.write(`${line}\n`), run, await secondFor({ ...config, data: folder }, core))
+      await runLines(
+        core,
+        process.stdin,
+        line => process.stdout.write(`${line}\n`),
+        run,
+        await secondFor({ ...config, data: folder }, core),
+      )
     } finally {
       store.close()
     }

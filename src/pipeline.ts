@@ -1,19 +1,15 @@
 import type { Answer, Ask } from './book/asks.ts'
-import { apply, type Book, boxes, foldBook, lessons, nameOf, pileNames, piles } from './book/book.ts'
+import { apply, type Book, boxes, foldBook, lessons, nameOf, pileNames } from './book/book.ts'
 import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
 import type { Event } from './book/events.ts'
-import { isCovered } from './book/pile.ts'
-import type { Choice, Message } from './book/questions.ts'
+import type { Message } from './book/questions.ts'
 import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import { indexNames, type NameIndex } from './reading/names.ts'
 import { read } from './reading/read.ts'
 import type { Act, Reading } from './reading/reading.ts'
-import { tell } from './saying/answers.ts'
-import { puzzled } from './saying/ask.ts'
-import { corrected, echoAll, tookBack, totalLoads, totalWeight } from './saying/echo.ts'
-import { examples } from './saying/examples.ts'
 import type { Say } from './saying/say.ts'
-import { guessed, settle, type Settled } from './settle/settle.ts'
+import { guessed, type Settled, settle } from './settle/settle.ts'
+import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
 import { due, nextDue } from './watch/due.ts'
 import { figuresFrom } from './watch/figures.ts'
@@ -23,11 +19,6 @@ export interface Moment {
   day: string
   at: Instant
   zone: string
-}
-
-export interface Refused {
-  code: string
-  data: Message['data']
 }
 
 export interface CoreParts {
@@ -79,18 +70,35 @@ export const makeCore = (parts: CoreParts): Core => {
   const namesOf = (d: Desk): NameIndex => {
     if (d.names?.at !== d.book.naming) {
       const people = [...d.book.members.values()].map(m => m.name ?? m.person)
-      d.names = { at: d.book.naming, index: indexNames({ piles: pileNames(d.book), boxes: [...boxes(d.book).keys()], words: lessons(d.book), people }) }
+      d.names = {
+        at: d.book.naming,
+        index: indexNames({ piles: pileNames(d.book), boxes: [...boxes(d.book).keys()], words: lessons(d.book), people }),
+      }
     }
     return d.names.index
   }
-  const entriesOf = (book: Book, bodies: Body[], message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>): Entry[] =>
+  const entriesOf = (
+    book: Book,
+    bodies: Body[],
+    message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>,
+  ): Entry[] =>
     bodies.map((body, k) => ({
-      v: ENTRY_VERSION, n: book.last + 1 + k, at: message.at, by: body.kind === 'event' ? personOf(book, body.event.by, message.from) : message.from,
-      source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit }, body,
+      v: ENTRY_VERSION,
+      n: book.last + 1 + k,
+      at: message.at,
+      by: body.kind === 'event' ? personOf(book, body.event.by, message.from) : message.from,
+      source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit },
+      body,
     }))
   const readFor = (d: Desk, text: string, at: Instant, lang: Lang, from?: string): Reading => {
     const now = localTime(at, zone)
-    return read(text, { names: namesOf(d), now: { day: now.day, hour: now.hour }, lang, last: from === undefined ? undefined : lastTold(d.book, from, at), explain: from === undefined })
+    return read(text, {
+      names: namesOf(d),
+      now: { day: now.day, hour: now.hour },
+      lang,
+      last: from === undefined ? undefined : lastTold(d.book, from, at),
+      explain: from === undefined,
+    })
   }
 
   const handle = (message: Incoming): Result => {
@@ -105,31 +113,70 @@ export const makeCore = (parts: CoreParts): Core => {
     const now = localTime(message.at, zone)
     const moment: Moment = { day: now.day, at: message.at, zone }
     let n = 0
-    const settled: Settled = message.text.length > MOST
-      ? { outcome: 'refused', entries: [], recorded: [], withdrawn: [], asks: [], word: { code: 'too-long', data: {} } }
-      : settle(reading, { book, message, day: now.day, hour: now.hour, lang, role, name: known?.name ?? message.from, missed: Date.parse(message.at) - (d.missed.get(`${message.chat}\n${message.from}`) ?? Number.NEGATIVE_INFINITY) < 600_000, id: () => `${book.last + 1}.${++n}` })
+    const settled: Settled =
+      message.text.length > MOST
+        ? { outcome: 'refused', entries: [], recorded: [], withdrawn: [], asks: [], word: { code: 'too-long', data: {} } }
+        : settle(reading, {
+            book,
+            message,
+            day: now.day,
+            hour: now.hour,
+            lang,
+            role,
+            name: known?.name ?? message.from,
+            missed: Date.parse(message.at) - (d.missed.get(`${message.chat}\n${message.from}`) ?? Number.NEGATIVE_INFINITY) < 600_000,
+            id: () => `${book.last + 1}.${++n}`,
+          })
     const who = `${message.chat}\n${message.from}`
-    if ((settled.outcome === 'ignored' || settled.outcome === 'puzzled') && reading.bare.numbers.length > 0 && reading.trade >= 2 && !settled.word?.code.startsWith('noted')) d.missed.set(who, Date.parse(message.at))
+    if (
+      (settled.outcome === 'ignored' || settled.outcome === 'puzzled') &&
+      reading.bare.numbers.length > 0 &&
+      reading.trade >= 2 &&
+      !settled.word?.code.startsWith('noted')
+    )
+      d.missed.set(who, Date.parse(message.at))
     else d.missed.delete(who)
     const bodies: Body[] = []
-    if (role !== 'stranger' && (known === undefined || known.lang !== lang || (known.role !== role && message.role !== undefined) || (message.private && known.address === undefined))) {
+    if (
+      role !== 'stranger' &&
+      (known === undefined ||
+        known.lang !== lang ||
+        (known.role !== role && message.role !== undefined) ||
+        (message.private && known.address === undefined))
+    ) {
       bodies.push({ kind: 'member', person: message.from, role, lang, ...(message.private ? { address: message.chat } : {}) })
     }
-    if (!message.private && role !== 'stranger' && book.settings.get('crewChat') === undefined && parts.firstOwns) bodies.push({ kind: 'setting', name: 'crewChat', value: message.chat })
+    if (!message.private && role !== 'stranger' && book.settings.get('crewChat') === undefined && parts.firstOwns)
+      bodies.push({ kind: 'setting', name: 'crewChat', value: message.chat })
     const asks = expand(book, settled.asks)
     const told = asks.map(ask => ({ ask, got: ask.about === 'why' ? whyOf(book, message.chat, moment) : parts.answer(book, ask, moment) }))
-    if (asks.length && asks[0]!.about !== 'why') bodies.push({ kind: 'setting', name: `asked:${message.chat}`, value: JSON.stringify(asks) })
+    if (asks.length && asks[0]!.about !== 'why')
+      bodies.push({ kind: 'setting', name: `asked:${message.chat}`, value: JSON.stringify(asks) })
     bodies.push(...settled.entries)
     const entries = entriesOf(book, bodies, message)
     for (const e of entries) apply(book, e)
     let result: Result
     try {
-      result = { outcome: settled.outcome, recorded: settled.recorded, withdrawn: settled.withdrawn, asks, answers: told.flatMap(t => (isAnswer(t.got) ? [t.got] : [])), replies: [] }
-      const text = words(book, settled, told.map(t => t.got), now.day)
+      result = {
+        outcome: settled.outcome,
+        recorded: settled.recorded,
+        withdrawn: settled.withdrawn,
+        asks,
+        answers: told.flatMap(t => (isAnswer(t.got) ? [t.got] : [])),
+        replies: [],
+      }
+      const text = words(
+        book,
+        settled,
+        told.map(t => t.got),
+        now.day,
+      )
       if (text.length) {
         const q = settled.question
         result.replies.push({
-          to: message.chat, text: text.map(t => say(t, lang)).join('\n'), under: message.edits ?? message.id,
+          to: message.chat,
+          text: text.map(t => say(t, lang)).join('\n'),
+          under: message.edits ?? message.id,
           ...(q ? { choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id } : {}),
         })
       }
@@ -154,9 +201,18 @@ export const makeCore = (parts: CoreParts): Core => {
     return { about: 'why', how }
   }
 
-  const expand = (book: Book, asks: Ask[]): Ask[] => asks.flatMap(a => (a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about) ? parts.pilesFor(book, a).map(pile => ({ ...a, pile })) : [])).length
-    ? asks.flatMap(a => (a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about) ? parts.pilesFor(book, a).map(pile => ({ ...a, pile })) : [a]))
-    : asks
+  const expand = (book: Book, asks: Ask[]): Ask[] =>
+    asks.flatMap(a =>
+      a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about)
+        ? parts.pilesFor(book, a).map(pile => ({ ...a, pile }))
+        : [],
+    ).length
+      ? asks.flatMap(a =>
+          a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about)
+            ? parts.pilesFor(book, a).map(pile => ({ ...a, pile }))
+            : [a],
+        )
+      : asks
 
   const tick = (farm: string, channel: string, at: Instant): Due[] => {
     const d = deskOf(farm)
@@ -168,7 +224,10 @@ export const makeCore = (parts: CoreParts): Core => {
       const owner = [...book.members.values()].find(x => x.role === 'owner')
       const member = item.to === 'owner' ? owner : book.members.get(item.to)
       const crew = book.settings.get('crewChat')
-      const to = item.to === 'crew' && typeof crew === 'string' ? crew : (member?.address ?? (typeof crew === 'string' ? crew : (owner?.address ?? owner?.person)))
+      const to =
+        item.to === 'crew' && typeof crew === 'string'
+          ? crew
+          : (member?.address ?? (typeof crew === 'string' ? crew : (owner?.address ?? owner?.person)))
       const lang = (item.to === 'crew' ? owner?.lang : member?.lang) ?? 'en'
       const list = Array.isArray(item.message) ? item.message : [item.message]
       const replies: Reply[] = to === undefined ? [] : [{ to, text: list.map(x => say(x, lang)).join('\n') }]
@@ -195,11 +254,38 @@ export const makeCore = (parts: CoreParts): Core => {
     if (taken.result) return taken.result
     let n = 0
     const role = message.role ?? book.members.get(message.from)?.role ?? 'stranger'
-    const settled = guessed(acts, { book, message, day: now.day, hour: now.hour, lang, role, name: nameOf(book, message.from), missed: false, id: () => `${book.last + 1}.${++n}` })
+    const settled = guessed(acts, {
+      book,
+      message,
+      day: now.day,
+      hour: now.hour,
+      lang,
+      role,
+      name: nameOf(book, message.from),
+      missed: false,
+      id: () => `${book.last + 1}.${++n}`,
+    })
     const entries = entriesOf(book, settled?.entries ?? [], own)
     for (const e of entries) apply(book, e)
     const q = settled?.question
-    const result: Result = { outcome: settled?.outcome ?? 'ignored', recorded: [], withdrawn: [], asks: [], answers: [], replies: q ? [{ to: message.chat, text: say(q.ask, lang), under: message.id, choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id }] : [] }
+    const result: Result = {
+      outcome: settled?.outcome ?? 'ignored',
+      recorded: [],
+      withdrawn: [],
+      asks: [],
+      answers: [],
+      replies: q
+        ? [
+            {
+              to: message.chat,
+              text: say(q.ask, lang),
+              under: message.id,
+              choices: q.choices.map(ch => labelOf(ch, say, lang)),
+              question: q.id,
+            },
+          ]
+        : [],
+    }
     try {
       log.settle(own, entries, result)
     } catch (error) {
@@ -210,7 +296,9 @@ export const makeCore = (parts: CoreParts): Core => {
   }
 
   return {
-    handle, tick, offer,
+    handle,
+    tick,
+    offer,
     next: (farm, now) => nextDue(deskOf(farm).book, { at: now, zone }),
     explain: (farm, text, at) => readFor(deskOf(farm), text, at, 'en'),
     book: farm => deskOf(farm).book,
@@ -227,39 +315,4 @@ const lastTold = (book: Book, from: string, at: Instant): Event['type'] | undefi
 const personOf = (book: Book, by: string | undefined, from: string): string => {
   if (by === undefined || by === from || by === nameOf(book, from)) return from
   return [...book.members.values()].find(m => m.name === by)?.person ?? by
-}
-
-const isAnswer = (x: Answer | Refused): x is Answer => !('code' in x)
-
-export const labelOf = (ch: Choice, say: Say, lang: Lang): string => (typeof ch.label === 'string' ? ch.label : say(ch.label, lang))
-
-/** The lines of one reply: what was taken back, what was understood, what is answered, what is asked. */
-const words = (book: Book, s: Settled, got: (Answer | Refused)[], day: string): Message[] => {
-  const out: Message[] = []
-  if (s.withdrawn.length === 1 && s.recorded.length === 1 && s.withdrawn[0]!.type === s.recorded[0]!.type) out.push(corrected(s.recorded[0]!, s.withdrawn[0]!, { day, total: totalOf(book, s.recorded[0]!) }))
-  else {
-    if (s.withdrawn.length) out.push(tookBack(s.withdrawn))
-    if (s.recorded.length) out.push(echoAll(s.recorded, (e, k) => ({ day, total: s.recorded.slice(k + 1).some(x => x.type === e.type && 'pile' in x && 'pile' in e && x.pile === e.pile) ? undefined : totalOf(book, e), known: e.type === 'pile' && (book.byPile.get(e.name)?.length ?? 0) > 1 })))
-  }
-  for (const a of got) out.push(...(isAnswer(a) ? tell({ ...a, ...(a.about === 'help' ? { examples: examplesFor(book) } : {}) } as Answer) : [a]))
-  if (s.question) out.push(s.question.ask)
-  if (s.word) out.push(s.word.code === 'puzzled' ? puzzled(examplesFor(book).slice(0, 2)) : s.word)
-  return out
-}
-
-/** A pile's running total, in the measure it is counted in. */
-const totalOf = (book: Book, e: Event): Message | undefined => {
-  if (e.type !== 'load') return undefined
-  const p = piles(book).find(x => x.name === e.pile)
-  if (!p) return undefined
-  const count = p.loads.reduce((t, l) => t + (l.event.count ?? 0), 0)
-  const lb = p.loads.reduce((t, l) => t + (l.event.count === undefined ? (l.event.lb ?? 0) : 0), 0)
-  if (count && !lb) return p.loads.length > 1 ? totalLoads(Math.round(count * 100) / 100) : undefined
-  return lb && !count && p.loads.length > 1 ? totalWeight(lb) : undefined
-}
-
-const examplesFor = (book: Book): Message[] => {
-  const all = piles(book)
-  const name = (fits: (p: (typeof all)[number]) => boolean) => all.find(fits)?.name
-  return examples({ filling: name(p => p.stage === 'filling'), feeding: name(p => p.stage === 'feeding'), covered: name(isCovered), pile: all.at(-1)?.name })
 }

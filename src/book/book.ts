@@ -1,5 +1,5 @@
-import type { Day } from '../units/calendar.ts'
 import type { Lang, Role } from '../ports.ts'
+import type { Day } from '../units/calendar.ts'
 import type { Entry, Source } from './entries.ts'
 import type { Event, EventOf, EventType } from './events.ts'
 import { addToPile, newPile, type PileState, type Told } from './pile.ts'

@@ -1,6 +1,6 @@
-import type { Event } from './events.ts'
-import type { Instant } from '../units/calendar.ts'
 import type { Lang, Role } from '../ports.ts'
+import type { Instant } from '../units/calendar.ts'
+import type { Event } from './events.ts'
 import type { Question } from './questions.ts'
 
 /** The version of the entry's envelope. */

@@ -1,7 +1,7 @@
-import type { Instant } from '../units/calendar.ts'
-import type { EventType } from './events.ts'
-import type { Source } from './entries.ts'
 import type { Lang } from '../ports.ts'
+import type { Instant } from '../units/calendar.ts'
+import type { Source } from './entries.ts'
+import type { EventType } from './events.ts'
 
 /** What is to be said, without its words. The words stand in `prompts/`. */
 export interface Message {

@@ -49,7 +49,8 @@ export const frostDepthBerggren = (fi: number, g: Ground, days: number, yearF: n
   if (!(vs > 0 && Number.isFinite(vs))) return x
   const mu = (vs * g.dry * (0.17 + 0.75 * g.water)) / latent(g)
   const alpha = Math.max(0, yearF - FREEZING_F) / vs
-  return { ...x, value: x.value / Math.sqrt(1 + mu * (alpha + 0.5)) }
+  const value = x.value / Math.sqrt(1 + mu * (alpha + 0.5))
+  return Number.isFinite(value) ? { ...x, value } : x
 }
 
 /**

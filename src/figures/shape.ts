@@ -46,9 +46,11 @@ interface Built extends Section {
 }
 
 const built = (s: PileShape): Built => {
-  const base = real(s.widthFt, 0)
-  const length = real(s.lengthFt, 0)
-  const height = real(s.heightFt, 0)
+  // below a hair there is no pile, and quotients of such numbers are none
+  const solid = (ft: Ft): Ft => (ft < 1e-6 ? 0 : ft)
+  const base = solid(real(s.widthFt, 0))
+  const length = solid(real(s.lengthFt, 0))
+  const height = solid(real(s.heightFt, 0))
   const ramp = (told: Ft | undefined): Ft => {
     const r = Math.min(real(told, USUAL_RUN * height), length / 2)
     return r < UPRIGHT_FT ? 0 : r

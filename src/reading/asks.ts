@@ -1,5 +1,5 @@
-import { has, hasCat, type Item, valueOf } from './item.ts'
 import { inLb } from './frames/slots.ts'
+import { has, hasCat, type Item, valueOf } from './item.ts'
 import { speaksOf } from './lexicon.ts'
 import { isThin, weightOf } from './pool.ts'
 import type { AskSaid, FrameName } from './reading.ts'
@@ -12,22 +12,48 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   let text = ''
   for (const i of items) for (const t of i.tokens) text += text ? ` ${t.norm}` : t.norm
   if (/^(?:(?:and|so|ok|okay|hey|uh|um|y|oye) )*(?:what if|y si) /.test(`${text} `)) return true
-  if (/\b(enough|enuf|bastante|suficiente)\b/.test(text) && (speaksOf('qt:face', text) || speaksOf('qt:density', text)) && !items.some(i => i.num !== undefined || has(i, 'find:good'))) return true
+  if (
+    /\b(enough|enuf|bastante|suficiente)\b/.test(text) &&
+    (speaksOf('qt:face', text) || speaksOf('qt:density', text)) &&
+    !items.some(i => i.num !== undefined || has(i, 'find:good'))
+  )
+    return true
   const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break
     if (has(i, 'm:tell') && n < 2) return false
+    // Spanish "como" is "like" as often as "how"
+    if (i.tokens.length === 1 && i.tokens[0]!.norm === 'como' && n > 0) continue
     if (has(i, 'q:howmany') || has(i, 'q:howlong') || has(i, 'q:happened')) return true
-    if ((has(i, 'q:how') || has(i, 'q:why') || has(i, 'q:help') || has(i, 'q:when') || has(i, 'q:where')) && (n <= 1 || /^(status|last time|estado)/.test(i.text.toLowerCase()))) return true
+    if (
+      (has(i, 'q:how') || has(i, 'q:why') || has(i, 'q:help') || has(i, 'q:when') || has(i, 'q:where')) &&
+      (n <= 1 || /^(status|last time|estado)/.test(i.text.toLowerCase()))
+    )
+      return true
     // Spanish "que" joins clauses; it asks only before a thing
-    if (has(i, 'q:what') && /^(que|q|ke|k)$/.test(i.tokens[0]!.norm) && i.tokens.length === 1 && !(n <= 1 && items[k + 1] && (hasCat(items[k + 1], 'mat') || hasCat(items[k + 1], 'unit') || hasCat(items[k + 1], 'dim') || /^(tan|tanto|mezcla|tamano|ancho|hay|tal)$/.test(items[k + 1]!.tokens[0]!.norm)))) continue
+    if (
+      has(i, 'q:what') &&
+      /^(que|q|ke|k)$/.test(i.tokens[0]!.norm) &&
+      i.tokens.length === 1 &&
+      !(
+        n <= 1 &&
+        items[k + 1] &&
+        (hasCat(items[k + 1], 'mat') ||
+          hasCat(items[k + 1], 'unit') ||
+          hasCat(items[k + 1], 'dim') ||
+          /^(tan|tanto|mezcla|tamano|ancho|hay|tal)$/.test(items[k + 1]!.tokens[0]!.norm))
+      )
+    )
+      continue
     if ((has(i, 'q:what') || has(i, 'q:who')) && (n <= 1 || (n <= 3 && hasCat(items[k + 1], 'mat')))) return true
     if (has(i, 'q:yesno') && n <= 1) {
       const word = i.tokens[0]!.norm
       const next = items[k + 1]
       const first = next?.tokens[0]?.norm ?? ''
-      if (/^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|llegamos|sera|si|shd|am)$/.test(word)) return n === 0 || hasCat(content[n - 1]?.i, 'pile')
-      if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person'))) return !(word === 'is' && first === 'there' && false)
+      if (/^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|llegamos|sera|si|shd|am)$/.test(word))
+        return n === 0 || hasCat(content[n - 1]?.i, 'pile')
+      if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person')))
+        return !(word === 'is' && first === 'there' && false)
     }
   }
   return false
@@ -41,7 +67,18 @@ interface Seen {
 }
 
 const VERB_TYPES: [string, FrameName][] = [
-  ['v:cover', 'cover'], ['v:patch', 'patch'], ['v:check', 'check'], ['v:feed', 'feed'], ['v:open', 'open'], ['v:pack', 'pack'], ['v:put', 'load'], ['b:cover', 'cover'], ['b:check', 'check'], ['b:feed', 'feed'], ['b:open', 'open'], ['b:patch', 'patch'],
+  ['v:cover', 'cover'],
+  ['v:patch', 'patch'],
+  ['v:check', 'check'],
+  ['v:feed', 'feed'],
+  ['v:open', 'open'],
+  ['v:pack', 'pack'],
+  ['v:put', 'load'],
+  ['b:cover', 'cover'],
+  ['b:check', 'check'],
+  ['b:feed', 'feed'],
+  ['b:open', 'open'],
+  ['b:patch', 'patch'],
 ]
 
 /** The rules, most particular first. Each says which question it hears, or nothing. */
@@ -49,8 +86,22 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ['help', x => x.s('q:help')],
   ['why', x => x.s('q:why') && !x.c('crop') && !x.c('mat')],
   ['checks', x => (x.s('q:when') || x.s('q:howlong')) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
-  ['who', x => x.s('q:who') && (VERB_TYPES.some(([s]) => x.s(s)) || /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(x.text))],
-  ['checks', x => (x.s('q:when') || x.s('q:yesno') || x.s('q:who') || x.s('q:howlong') || /\b(last|ultima|due|toca)\b/.test(x.text)) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
+  [
+    'who',
+    x =>
+      x.s('q:who') &&
+      (VERB_TYPES.some(([s]) => x.s(s)) ||
+        /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(
+          x.text,
+        )),
+  ],
+  [
+    'checks',
+    x =>
+      (x.s('q:when') || x.s('q:yesno') || x.s('q:who') || x.s('q:howlong') || /\b(last|ultima|due|toca)\b/.test(x.text)) &&
+      (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
+      !x.s('qt:ready'),
+  ],
   ['history', x => x.s('q:happened')],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
   ['face', x => x.s('qt:face')],
@@ -58,14 +109,67 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ['mix', x => x.s('qt:mix') && (x.s('q:what') || x.s('q:how')) && !x.s('v:feed')],
   ['loss', x => x.s('qt:loss') && (x.s('q:what') || x.s('q:howmany') || x.s('q:how') || x.s('q:yesno'))],
   ['plan', x => x.s('qt:plan') && !x.c('mat') && !(x.s('v:measure') && x.c('pile'))],
-  ['reach', x => /\bwhat if\b|\by si\b/.test(x.text) || (x.s('qt:reach') && (x.c('crop') || x.c('cutword') || x.c('say') || x.s('date') || /\b(spring|winter|harvest|cosecha|primavera|invierno|corte|make it|alcanza\w*|llegamos|short|crop|cutting)\b/.test(x.text)) && !x.c('mat') && !x.s('q:howmany'))],
-  ['cover', x => (x.c('mat') || x.s('v:cover') || x.s('b:cover')) && (x.s('q:what') || x.s('q:howmany') || x.s('q:how')) && (x.s('qt:cover') || x.s('v:cover') || x.s('b:cover') || x.s('m:plan') || /\b(need|take|ocup\w*|necesit\w*|for|para|tapar)\b/.test(x.text)) && !/\b(have|left|got|hay|tenemos|quedan)\b/.test(x.text)],
-  ['supplies', x => (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) && (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how') || x.s('thing:left')) && !x.s('v:cover') && !x.s('v:break')],
-  ['ready', x => (x.s('qt:ready') || x.s('v:open') || x.s('b:open')) && (x.s('q:yesno') || x.s('q:when') || x.s('q:how') || /\b(yet|ready|ya|lista|listo)\b/.test(x.text) || x.s('m:plan')) && !x.s('q:howmany') && !x.s('q:howlong')],
-  ['left', x => x.s('q:howlong') || ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat'))],
+  [
+    'reach',
+    x =>
+      /\bwhat if\b|\by si\b/.test(x.text) ||
+      (x.s('qt:reach') &&
+        (x.c('crop') ||
+          x.c('cutword') ||
+          x.c('say') ||
+          x.s('date') ||
+          /\b(spring|winter|harvest|cosecha|primavera|invierno|corte|make it|alcanza\w*|llegamos|short|crop|cutting)\b/.test(x.text)) &&
+        !x.c('mat') &&
+        !x.s('q:howmany')),
+  ],
+  [
+    'cover',
+    x =>
+      (x.c('mat') || x.s('v:cover') || x.s('b:cover')) &&
+      (x.s('q:what') || x.s('q:howmany') || x.s('q:how')) &&
+      (x.s('qt:cover') ||
+        x.s('v:cover') ||
+        x.s('b:cover') ||
+        x.s('m:plan') ||
+        /\b(need|take|ocup\w*|necesit\w*|for|para|tapar)\b/.test(x.text)) &&
+      !/\b(have|left|got|hay|tenemos|quedan)\b/.test(x.text),
+  ],
+  [
+    'supplies',
+    x =>
+      (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) &&
+      (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how') || x.s('thing:left')) &&
+      !x.s('v:cover') &&
+      !x.s('v:break'),
+  ],
+  [
+    'ready',
+    x =>
+      (x.s('qt:ready') || x.s('v:open') || x.s('b:open')) &&
+      (x.s('q:yesno') || x.s('q:when') || x.s('q:how') || /\b(yet|ready|ya|lista|listo)\b/.test(x.text) || x.s('m:plan')) &&
+      !x.s('q:howmany') &&
+      !x.s('q:howlong'),
+  ],
+  [
+    'left',
+    x =>
+      x.s('q:howlong') ||
+      ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat')),
+  ],
   ['loads', x => x.s('unit:load') && x.s('date') && !x.c('mat')],
-  ['loads', x => (x.s('q:howmany') || x.s('total')) && (x.s('unit:load') || x.c('crop') || x.s('unit:ton') || x.s('unit:lb') || x.c('pile') || x.s('v:put') || x.s('v:feed'))],
-  ['status', x => (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) && (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b/.test(x.text)) && !x.c('person')],
+  [
+    'loads',
+    x =>
+      (x.s('q:howmany') || x.s('total')) &&
+      (x.s('unit:load') || x.c('crop') || x.s('unit:ton') || x.s('unit:lb') || x.c('pile') || x.s('v:put') || x.s('v:feed')),
+  ],
+  [
+    'status',
+    x =>
+      (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) &&
+      (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b/.test(x.text)) &&
+      !x.c('person'),
+  ],
 ]
 
 /** Which question a sentence asks, with what it names; undefined where it asks something else. */
@@ -111,7 +215,8 @@ export const readAsk = (items: Item[]): AskSaid | undefined => {
     else if (lb !== undefined) slots.lb = lb
     else if (i.unit === 'day') slots.days = i.num
     else if (i.unit === 'month') slots.days = i.num * 30
-    else if (i.unit === 'head' || (i.unit === undefined && (senses.has('v:milk') || about === 'reach') && i.num < 20_000)) slots.head = i.num
+    else if (i.unit === 'head' || (i.unit === undefined && (senses.has('v:milk') || about === 'reach') && i.num < 20_000))
+      slots.head = i.num
     else if (i.unit === undefined && senses.has('per:day')) slots.lbPerDay = i.num
   }
   const group = items.find(i => hasCat(i, 'group'))

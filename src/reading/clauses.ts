@@ -1,13 +1,13 @@
 import { cover } from './frames/cover.ts'
-import { harvest } from './frames/harvest.ts'
-import { check, damage, patch } from './frames/harm.ts'
-import { supply } from './frames/supply.ts'
-import { weather } from './frames/weather.ts'
 import { box, pack, pile, ration, size, test } from './frames/facts.ts'
 import { feed, spoil } from './frames/feed.ts'
+import { check, damage, patch } from './frames/harm.ts'
+import { harvest } from './frames/harvest.ts'
 import { load } from './frames/load.ts'
 import { empty, face, open, shift } from './frames/pileLife.ts'
 import type { Found } from './frames/slots.ts'
+import { supply } from './frames/supply.ts'
+import { weather } from './frames/weather.ts'
 import { has, hasCat, type Item } from './item.ts'
 import { isThin, Pool, weightOf } from './pool.ts'
 import type { Act, FrameName } from './reading.ts'
@@ -62,7 +62,10 @@ const gates = (items: Item[]): Gates => {
     for (let k = 0; k < items.length; k++) out[k + 1] = out[k]! + (test(items[k]!) ? 1 : 0)
     return out
   }
-  return { open: FRAMES.map(r => count(i => r.needs.some(n => fits(i, n)))), own: FRAMES.map(r => (r.ghost ? count(i => i.senses.includes(r.ghost!)) : NONE)) }
+  return {
+    open: FRAMES.map(r => count(i => r.needs.some(n => fits(i, n)))),
+    own: FRAMES.map(r => (r.ghost ? count(i => i.senses.includes(r.ghost!)) : NONE)),
+  }
 }
 
 const NONE = new Uint16Array(0)
@@ -80,10 +83,27 @@ const cuts = (items: Item[]): Map<number, number> => {
     if (has(i, 'so') || has(i, 'but')) at.set(k, 0.1)
     else if (has(prev, 'comma')) at.set(k, 0.2)
     else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
-    else if (i.senses.some(s => START.some(p => s.startsWith(p))) || i.date || (i.num !== undefined && i.unit !== undefined) || hasCat(i, 'animal') || hasCat(i, 'what') || hasCat(i, 'pile') || has(i, 'thing:face') || i.sides || hasCat(i, 'mat') || (hasCat(i, 'crop') && items[k - 1]?.num === undefined)) {
+    else if (
+      i.senses.some(s => START.some(p => s.startsWith(p))) ||
+      i.date ||
+      (i.num !== undefined && i.unit !== undefined) ||
+      hasCat(i, 'animal') ||
+      hasCat(i, 'what') ||
+      hasCat(i, 'pile') ||
+      has(i, 'thing:face') ||
+      i.sides ||
+      hasCat(i, 'mat') ||
+      (hasCat(i, 'crop') && items[k - 1]?.num === undefined)
+    ) {
       // moods and articles go with what follows them
       let b = k
-      while (b > 1 && (items[b - 1]!.senses.every(s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno') && items[b - 1]!.senses.length > 0 && items[b - 1]!.num === undefined)) b--
+      while (
+        b > 1 &&
+        items[b - 1]!.senses.every(s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno') &&
+        items[b - 1]!.senses.length > 0 &&
+        items[b - 1]!.num === undefined
+      )
+        b--
       if (!at.has(b)) at.set(b, 0.9)
       if (b !== k && !at.has(k)) at.set(k, 1.4)
     }
@@ -116,7 +136,14 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
-      if (ghost && (rule.name === 'load' || rule.name === 'feed') && found.slots.count === undefined && found.slots.lb === undefined && found.slots.ft === undefined) continue
+      if (
+        ghost &&
+        (rule.name === 'load' || rule.name === 'feed') &&
+        found.slots.count === undefined &&
+        found.slots.lb === undefined &&
+        found.slots.ft === undefined
+      )
+        continue
       // an amount on two piles is a question, not two amounts
       if (found.morePiles && !['patch', 'check', 'damage', 'cover', 'open', 'empty'].includes(rule.name)) continue
       let date: Item | undefined
@@ -130,10 +157,26 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       if (total > score) {
         score = total
         seg = {
-          from, to, several: found.several, order: found.order, morePiles: found.morePiles,
+          from,
+          to,
+          several: found.several,
+          order: found.order,
+          morePiles: found.morePiles,
           act: {
-            frame: rule.name, mood: 'fact', slots: found.slots, date: date?.date, vague: found.vague, strange: found.strange, slip: found.slip, total: found.total, more: found.more,
-            used: s.used, left: s.left, leftWords: s.words, leftNumbers: s.numbers, full: found.full,
+            frame: rule.name,
+            mood: 'fact',
+            slots: found.slots,
+            date: date?.date,
+            vague: found.vague,
+            strange: found.strange,
+            slip: found.slip,
+            total: found.total,
+            more: found.more,
+            used: s.used,
+            left: s.left,
+            leftWords: s.words,
+            leftNumbers: s.numbers,
+            full: found.full,
           },
         }
       }
@@ -170,7 +213,8 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
       const cut = i === 0 ? 0 : where.get(points[i]!)!
       const b = best(items, g, points[i]!, points[j]!, a.frame)
       const score = a.score + b.score - cut
-      if (score > top.score) top = { score, prev: i, seg: b.seg, frame: b.seg.act?.frame ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
+      if (score > top.score)
+        top = { score, prev: i, seg: b.seg, frame: b.seg.act?.frame ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
     }
     f.push(top)
   }

@@ -2,7 +2,25 @@ import type { Day } from '../units/calendar.ts'
 import type { Token } from './token.ts'
 
 export type Unit =
-  | 'load' | 'bucket' | 'batch' | 'lb' | 'ton' | 'tonne' | 'ft' | 'in' | 'pct' | 'mph' | 'degF' | 'head' | 'hour' | 'acre' | 'tractor' | 'day' | 'month' | 'kg' | 'm'
+  | 'load'
+  | 'bucket'
+  | 'batch'
+  | 'lb'
+  | 'ton'
+  | 'tonne'
+  | 'ft'
+  | 'in'
+  | 'pct'
+  | 'mph'
+  | 'degF'
+  | 'head'
+  | 'hour'
+  | 'acre'
+  | 'tractor'
+  | 'day'
+  | 'month'
+  | 'kg'
+  | 'm'
 
 export interface DateItem {
   from: number

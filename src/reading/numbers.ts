@@ -94,8 +94,23 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
         (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
       if (!joins) break
       k++
-    } else if (w() === '-' && group !== undefined && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10) k++
-    else if (group !== undefined && group >= 20 && group % 10 === 0 && group % 100 !== 0 && Object.hasOwn(EN_HOMOPHONES, w()) && /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches)$/.test(tokens[k + 1]?.norm ?? '')) {
+    } else if (
+      w() === '-' &&
+      group !== undefined &&
+      group >= 20 &&
+      group % 10 === 0 &&
+      group % 100 !== 0 &&
+      (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10
+    )
+      k++
+    else if (
+      group !== undefined &&
+      group >= 20 &&
+      group % 10 === 0 &&
+      group % 100 !== 0 &&
+      Object.hasOwn(EN_HOMOPHONES, w()) &&
+      /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches)$/.test(tokens[k + 1]?.norm ?? '')
+    ) {
       // "thirty too feet"
       group += EN_HOMOPHONES[w()]!
       k++
@@ -209,7 +224,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     return { from: i, to: i + (w(2) === 'of' || w(2) === 'de' || w(2) === 'd' ? 3 : 2), value }
   }
   if (counted(n) !== undefined && n !== 'pair') return { from: i, to: i + (w(1) === 'of' || w(1) === 'de' ? 2 : 1), value: counted(n)! }
-  if ((n === 'a' || n === 'an') && w(1) === 'half') return { from: i, to: i + 2, value: 0.5 }
+  if ((n === 'a' || n === 'an') && w(1) === 'half' && w(2) !== 'dollar') return { from: i, to: i + 2, value: 0.5 }
   if ((n === 'a' || n === 'an') && (w(1) === 'hundred' || w(1) === 'thousand')) {
     const rest = words([...tokens.slice(0, i), { ...t, norm: 'one' }, ...tokens.slice(i + 1)], i)
     if (rest) return { from: i, to: rest.to, value: rest.value }
@@ -220,6 +235,9 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     if (tokens[q.to] && (tokens[q.to]!.norm === 'dozen' || tokens[q.to]!.norm === 'docenas'))
       return { from: i, to: q.to + 1, value: q.value * 12 }
     const h = tail(tokens, q.to)
+    const scale = h ? scaleOf(tokens[q.to + h.length]?.norm ?? '') : undefined
+    // "two and a half thousand"
+    if (h && scale) return { from: i, to: q.to + h.length + 1, value: (q.value + h.adds) * scale }
     if (h) return { from: i, to: q.to + h.length, value: q.value + (q.value >= 1000 ? 1000 : 1) * h.adds }
     const f = fraction(tokens[q.to])
     if (f !== undefined) return { from: i, to: q.to + 1, value: q.value + f }

@@ -1,6 +1,26 @@
 import { has, hasCat, type Item, type Unit, valueOf } from './item.ts'
 
-const FREE = new Set(['filler', 'comma', 'and', 'stop', 'mark', 'on', 'off', 'with', 'back', 'approx', 'also', 'more', 'ask?', 'cutword', 'pileword', 'total', 'each', 'so', 'but'])
+const FREE = new Set([
+  'filler',
+  'comma',
+  'and',
+  'stop',
+  'mark',
+  'on',
+  'off',
+  'with',
+  'back',
+  'approx',
+  'also',
+  'more',
+  'ask?',
+  'cutword',
+  'pileword',
+  'total',
+  'each',
+  'so',
+  'but',
+])
 
 /** What it costs to leave an item unexplained. Numbers cost most: a number nobody claimed is a reading gone wrong. */
 export const weightOf = (i: Item): number => {
@@ -24,8 +44,40 @@ const weigh = (i: Item): number => {
 }
 
 const WEIGHTS: Record<string, number> = {
-  pile: 3, crop: 2, box: 2, v: 2, b: 1.5, mat: 2, item: 2, what: 2, cause: 2, animal: 2, sky: 2, vague: 2, date: 1, find: 1, thing: 1, q: 2, m: 0, unit: 1, group: 1, '<link>': 8, '<phone>': 8,
-  person: 0.5, ans: 0, pick: 0, fix: 0, harv: 0.5, why: 0.5, where: 1, prepWhere: 0, dim: 1, per: 1, dm: 1, basis: 0.5, stone: 2,
+  pile: 3,
+  crop: 2,
+  box: 2,
+  v: 2,
+  b: 1.5,
+  mat: 2,
+  item: 2,
+  what: 2,
+  cause: 2,
+  animal: 2,
+  sky: 2,
+  vague: 2,
+  date: 1,
+  find: 1,
+  thing: 1,
+  q: 2,
+  m: 0,
+  unit: 1,
+  group: 1,
+  '<link>': 8,
+  '<phone>': 8,
+  person: 0.5,
+  ans: 0,
+  pick: 0,
+  fix: 0,
+  harv: 0.5,
+  why: 0.5,
+  where: 1,
+  prepWhere: 0,
+  dim: 1,
+  per: 1,
+  dm: 1,
+  basis: 0.5,
+  stone: 2,
 }
 
 /** The items of one clause, and which of them a frame has used. */
@@ -134,4 +186,11 @@ export class Pool {
 }
 
 /** Articles, fillers and marks: nothing to hold on to. */
-export const isThin = (i: Item): boolean => i.num === undefined && !i.sides && !i.date && i.senses.length > 0 && i.senses.every(s => s === 'filler' || s === 'mark' || s === 'comma' || s === 'also' || s === 'approx' || s === 'on' || s === 'off' || s === 'ans:yes')
+export const isThin = (i: Item): boolean =>
+  i.num === undefined &&
+  !i.sides &&
+  !i.date &&
+  i.senses.length > 0 &&
+  i.senses.every(
+    s => s === 'filler' || s === 'mark' || s === 'comma' || s === 'also' || s === 'approx' || s === 'on' || s === 'off' || s === 'ans:yes',
+  )

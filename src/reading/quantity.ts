@@ -1,11 +1,10 @@
 import type { Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
-import { type NameHit, type NameIndex } from './names.ts'
+import type { NameHit, NameIndex } from './names.ts'
 import { type NumberItem, numberAt, unitTail } from './numbers.ts'
+import type { Lang } from './scan.ts'
 import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
-
-import type { Lang } from './scan.ts'
 
 export const phraseAt = (tokens: Token[], i: number, word = tokens[i]!.norm): Phrase | undefined => {
   for (const p of LEXICON.byFirst.get(word) ?? []) {
@@ -166,13 +165,19 @@ export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item
   return make(tokens, n.from, n.to, ['num'], { num: n.value })
 }
 
-export const LEADS = /^(on|onto|in|into|to|at|off|from|of|the|pile|pad|el|al|del|en|de|la|called|patched|checked|chkd|walked|opened|covered|and|y|how|hows|is|by|over)$/
+export const LEADS =
+  /^(on|onto|in|into|to|at|off|from|of|the|pile|pad|el|al|del|en|de|la|called|patched|checked|chkd|walked|opened|covered|and|y|how|hows|is|by|over)$/
 
 /** A pile named by a number is meant where a name belongs, and nothing counted follows: "17 loads on 17". */
 export const numberNames = (tokens: Token[], hit: NameHit, names: NameIndex): boolean => {
   const before = tokens[hit.from - 1]
   const after = tokens[hit.to]
-  const counted = after && (isUnit(tokens, hit.to) || BY.has(after.norm) || numberAt(tokens, hit.to) !== undefined || /^(more|percent|%|dm|de|of|wide|long|high|hundred|thousand|mil)$/.test(after.norm) || names.byFirst.has(after.norm))
+  const counted =
+    after &&
+    (isUnit(tokens, hit.to) ||
+      BY.has(after.norm) ||
+      numberAt(tokens, hit.to) !== undefined ||
+      /^(more|percent|%|dm|de|of|wide|long|high|hundred|thousand|mil)$/.test(after.norm) ||
+      names.byFirst.has(after.norm))
   return !counted && (before === undefined || before.kind === 'mark' || LEADS.test(before.norm) || after === undefined)
 }
-

@@ -1,13 +1,12 @@
+import { COMMON } from './common.ts'
 import type { DateItem, Item } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
 import { numberAt } from './numbers.ts'
+import { make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 import { mendWord } from './slips.ts'
 import { respell } from './sounds.ts'
 import type { Token } from './token.ts'
-
-import { COMMON } from './common.ts'
-import { make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 
 export type Lang = 'en' | 'es'
 

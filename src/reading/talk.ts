@@ -1,5 +1,5 @@
-import { has, hasCat, type Item, valueOf } from './item.ts'
 import { inLb } from './frames/slots.ts'
+import { has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Bare, Fix } from './reading.ts'
 

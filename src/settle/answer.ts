@@ -18,7 +18,9 @@ export const lapsed = (c: Context, q: Question): boolean => Date.parse(c.message
 
 /** Open questions of this chat, newest first, that this person may answer. */
 export const openQuestions = (c: Context): Question[] =>
-  [...c.book.questions.values()].filter(q => q.chat === c.message.chat && !lapsed(c, q) && (q.to === c.message.from || !c.message.private)).reverse()
+  [...c.book.questions.values()]
+    .filter(q => q.chat === c.message.chat && !lapsed(c, q) && (q.to === c.message.from || !c.message.private))
+    .reverse()
 
 const ofChoice = (q: Question, ch: Choice): Effect =>
   ch.act === 'fill'

@@ -1,6 +1,5 @@
 import type { Book, Logged } from '../book/book.ts'
-import type { Draft, Message } from '../book/questions.ts'
-import type { Choice } from '../book/questions.ts'
+import type { Choice, Draft, Message } from '../book/questions.ts'
 import type { Incoming, Lang, Role } from '../ports.ts'
 import type { Day } from '../units/calendar.ts'
 

@@ -126,7 +126,8 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
   }
   const fed = d.type === 'feed' ? num(d, 'lb') : undefined
   const usual = fed !== undefined && fed > 20_000 ? daily(c) : undefined
-  if (fed !== undefined && usual !== undefined && fed > 4 * usual && !d.sure.includes(OVERFED)) return { code: OVERFED, slot: 'lb', value: fed, unit: 'lb', instead: slipsOf(fed, 100, usual * 2) }
+  if (fed !== undefined && usual !== undefined && fed > 4 * usual && !d.sure.includes(OVERFED))
+    return { code: OVERFED, slot: 'lb', value: fed, unit: 'lb', instead: slipsOf(fed, 100, usual * 2) }
   const inches = num(d, 'inches')
   if (d.type === 'weather' && inches !== undefined && !d.sure.includes('range-inches')) {
     const hi = d.slots.kind === 'hail' ? 5 : d.slots.kind === 'snow' ? 48 : 12

@@ -1,5 +1,5 @@
-import type { Draft } from '../book/questions.ts'
 import type { EventType } from '../book/events.ts'
+import type { Draft } from '../book/questions.ts'
 import type { Act } from '../reading/reading.ts'
 import { addDays } from '../units/calendar.ts'
 import type { Context } from './context.ts'

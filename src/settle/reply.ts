@@ -5,7 +5,7 @@ import { applied, effectOf, openQuestions } from './answer.ts'
 import { certain } from './certain.ts'
 import type { Context, Need } from './context.ts'
 
-import { nothing, m, record, question, withdraw, type Settled } from './settled.ts'
+import { m, nothing, question, record, type Settled, withdraw } from './settled.ts'
 
 /** The message as an answer to a question that is open in this chat. */
 export const answered = (r: Reading, c: Context): Settled | undefined => {
@@ -61,4 +61,3 @@ export const answered = (r: Reading, c: Context): Settled | undefined => {
   }
   return undefined
 }
-

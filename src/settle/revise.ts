@@ -10,7 +10,7 @@ import { certain } from './certain.ts'
 import type { Context } from './context.ts'
 import { corrected, targets } from './correct.ts'
 
-import { clear, nothing, m, record, question, ask, withdraw, type Settled } from './settled.ts'
+import { ask, clear, m, nothing, question, record, type Settled, withdraw } from './settled.ts'
 import { told } from './told.ts'
 import { unread } from './unread.ts'
 

@@ -2,12 +2,11 @@ import { lessons } from '../book/book.ts'
 import type { Body } from '../book/entries.ts'
 import type { Reading } from '../reading/reading.ts'
 import { notYours } from '../saying/ask.ts'
-import type { Context } from './context.ts'
-
-import { clear, nothing, m, type Settled } from './settled.ts'
 import { lapsed } from './answer.ts'
+import type { Context } from './context.ts'
 import { answered } from './reply.ts'
 import { edited, fixed } from './revise.ts'
+import { clear, m, nothing, type Settled } from './settled.ts'
 import { askOf, told } from './told.ts'
 import { unread } from './unread.ts'
 
@@ -62,4 +61,3 @@ const taught = (r: Reading, c: Context): Settled | undefined => {
 const removes = (_r: Reading, c: Context): boolean =>
   /\b(delete|remove|erase|borra|elimina)\b.*\b(pile|box|pila|caja|monton)\b/i.test(c.message.text) &&
   !/\b(that|last|it)\b/i.test(c.message.text)
-

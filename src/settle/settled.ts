@@ -1,5 +1,5 @@
 import type { Ask } from '../book/asks.ts'
-import { type Logged } from '../book/book.ts'
+import type { Logged } from '../book/book.ts'
 import type { Body } from '../book/entries.ts'
 import type { Event } from '../book/events.ts'
 import type { Draft, Message, Question } from '../book/questions.ts'
@@ -21,7 +21,14 @@ export interface Settled {
   word?: Message
 }
 
-export const nothing = (outcome: Outcome, word?: Message): Settled => ({ outcome, entries: [], recorded: [], withdrawn: [], asks: [], word })
+export const nothing = (outcome: Outcome, word?: Message): Settled => ({
+  outcome,
+  entries: [],
+  recorded: [],
+  withdrawn: [],
+  asks: [],
+  word,
+})
 export const m = (code: string, data: Message['data'] = {}): Message => ({ code, data })
 
 /** How far a reading may leave words unexplained and still be taken as certain. */
@@ -68,4 +75,3 @@ export const withdraw = (out: Settled, l: Logged | undefined, why: 'undo' | 'cor
   out.entries.push({ kind: 'withdraw', id: l.id, why })
   out.withdrawn.push(l.event)
 }
-

@@ -7,7 +7,7 @@ import { certain } from './certain.ts'
 import type { Context, Need } from './context.ts'
 import { draftOf } from './draft.ts'
 
-import { clear, nothing, m, record, question, ask, type Settled } from './settled.ts'
+import { ask, clear, m, nothing, question, record, type Settled } from './settled.ts'
 import { unread } from './unread.ts'
 
 /** What is told: certain clauses are recorded, the first uncertain one is asked about. */
@@ -170,4 +170,3 @@ export const askOf = (a: AskSaid, c: Context): Ask => {
   }
   return out
 }
-

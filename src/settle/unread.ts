@@ -1,7 +1,7 @@
 import type { Reading } from '../reading/reading.ts'
 import type { Context } from './context.ts'
 
-import { nothing, m, type Settled } from './settled.ts'
+import { m, nothing, type Settled } from './settled.ts'
 
 /** Nothing to record and nothing to answer: silence in a group, one line in private. */
 export const unread = (r: Reading, c: Context): Settled => {
@@ -15,4 +15,3 @@ export const unread = (r: Reading, c: Context): Settled => {
     )
   return nothing('puzzled', m('puzzled'))
 }
-

@@ -157,7 +157,7 @@ export const makePost = ({ api, log, logger, retryMs, onFatal }: PostOptions): P
   const wake = (): void => {
     clearTimeout(timer)
     again = true
-    if (closed || running) return
+    if (closed || running !== undefined) return
     running = empty()
       .catch(error => logger.error({ why: said(error) }, 'the outbox could not be read'))
       .finally(() => {

@@ -37,6 +37,7 @@ export const takeAmount = (p: Pool, out: Found, bareFloor: number): void => {
 }
 
 /** "3 jags": a number that counts something nobody knows is no count of ours. */
-export const countsUnknown = (p: Pool, k: number): boolean => p.items[k + 1] !== undefined && p.items[k + 1]!.senses.length === 0 && p.items[k + 1]!.tokens[0]?.kind === 'word'
+export const countsUnknown = (p: Pool, k: number): boolean =>
+  p.items[k + 1] !== undefined && p.items[k + 1]!.senses.length === 0 && p.items[k + 1]!.tokens[0]?.kind === 'word'
 
 export const amount = (s: Record<string, unknown>): boolean => s.lb !== undefined || s.count !== undefined || s.ft !== undefined

@@ -43,17 +43,34 @@ export const cover = (p: Pool): Found | undefined => {
   const pileAt = p.cat('pile')
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
   // "mesh off lane", "plastic back 5 ft", "30 gravel bags on lane edge": no verb, but no doubt either
-  const verbless = first !== undefined && p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 && (pileAt >= 0 || p.num(['ft']) >= 0) && (trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) || (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) || (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on'))))
+  const verbless =
+    first !== undefined &&
+    p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
+    (pileAt >= 0 || p.num(['ft']) >= 0) &&
+    (trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
+      (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
+      (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on'))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined
   const noWord = verbless && roll < 0 && bare < 0 && verb < 0 && take < 0 && put < 0
   if (p.find(i => hasCat(i, 'what') && !has(i, 'what:loose edge') && !hasCat(i, 'v') && !hasCat(i, 'mat')) >= 0) return undefined
   if (p.find(i => hasCat(i, 'crop') && !hasCat(i, 'mat')) >= 0 && verb < 0 && mats.length === 0) return undefined
   const ft = p.num(['ft', 'in'])
-  const rolled = noWord ? trailing.some(i => has(i, 'back')) : roll >= 0 && (ft >= 0 || has(p.items[roll + 1], 'back') || /back|atras|enroll|roll/.test(p.items[roll]!.text) || has(p.items[roll], 'v:roll') && !has(p.items[roll], 'v:take')) && verb < 0
+  const rolled = noWord
+    ? trailing.some(i => has(i, 'back'))
+    : roll >= 0 &&
+      (ft >= 0 ||
+        has(p.items[roll + 1], 'back') ||
+        /back|atras|enroll|roll/.test(p.items[roll]!.text) ||
+        (has(p.items[roll], 'v:roll') && !has(p.items[roll], 'v:take'))) &&
+      verb < 0
   // "pulled the mesh back off" is off, "put the mesh back on" is on, "rolled 6 ft back" is back
-  const off = bare >= 0 || (take >= 0 && !rolled && verb < 0) || (verb < 0 && put < 0 && !rolled && (noWord ? trailing.some(i => /^off/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0))
-  const change = rolled && !(take >= 0 && off && ft < 0 && back < 0) ? (put >= 0 && back >= 0 && ft < 0 ? 'on' : 'back') : off ? 'off' : 'on'
+  const off =
+    bare >= 0 ||
+    (take >= 0 && !rolled && verb < 0) ||
+    (verb < 0 && put < 0 && !rolled && (noWord ? trailing.some(i => /^off/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0))
+  const change =
+    rolled && !(take >= 0 && off && ft < 0 && back < 0) ? (put >= 0 && back >= 0 && ft < 0 ? 'on' : 'back') : off ? 'off' : 'on'
   p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use')
   out.order = verb < 0 && bare < 0 && roll < 0 && take < 0 && put < 0 && !noWord
   takePile(p, out)
@@ -92,7 +109,8 @@ export const cover = (p: Pool): Found | undefined => {
     else out.several!.unshift({ material: 'plastic', change: 'on', ...size })
   }
   // "covered north", "covered north with 240 tires": a sheet went on
-  if (verb >= 0 && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh')) out.several!.unshift({ material: 'plastic', change: 'on' })
+  if (verb >= 0 && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh'))
+    out.several!.unshift({ material: 'plastic', change: 'on' })
   if (bare >= 0 && !out.several!.length) out.several!.push({ material: 'plastic', change: 'off' })
   if (takeVague(p)) vague = true
   if (vague) out.vague = true

@@ -67,7 +67,15 @@ const takeName = (p: Pool, from: number): string | undefined => {
       break
     }
     if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break
-    if (end > k && (has(i, 'and') || has(i, 'on') || has(i, 'off') || /^(pile|pila)$/.test(i.tokens[0]!.norm) || i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1)) break
+    if (
+      end > k &&
+      (has(i, 'and') ||
+        has(i, 'on') ||
+        has(i, 'off') ||
+        /^(pile|pila)$/.test(i.tokens[0]!.norm) ||
+        (i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1))
+    )
+      break
     end++
   }
   if (end === k) return undefined
@@ -128,9 +136,14 @@ export const box = (p: Pool): Found | undefined => {
     while (k < hold && NOT_NAME.test(p.items[k]!.tokens[0]!.norm)) k++
     const run = p.items.slice(k, hold).filter(i => !has(i, 'comma'))
     const boxed = run.some(i => has(i, 'unit:load') || has(i, 'unit:bucket'))
-    if (!run.length || (!boxed && !run.every(i => i.senses.length === 0)) || run.some(i => i.num !== undefined || hasCat(i, 'pile'))) return undefined
+    if (!run.length || (!boxed && !run.every(i => i.senses.length === 0)) || run.some(i => i.num !== undefined || hasCat(i, 'pile')))
+      return undefined
     if (run.length > 4) return undefined
-    out.slots.name = textOf(run.filter(i => !(i.senses.length > 0 && i.senses.every(s => s === 'filler') && /^(the|la|el|a|my|our|is|that)$/.test(i.tokens[0]!.norm))))
+    out.slots.name = textOf(
+      run.filter(
+        i => !(i.senses.length > 0 && i.senses.every(s => s === 'filler') && /^(the|la|el|a|my|our|is|that)$/.test(i.tokens[0]!.norm)),
+      ),
+    )
     for (let j = k; j < hold; j++) p.used[j] = 1
   }
   p.takeAll('v:hold')
@@ -174,7 +187,11 @@ export const pack = (p: Pool): Found | undefined => {
   p.take(verb)
   const t = p.num(['tractor'])
   if (t >= 0) out.slots.tractors = p.take(t)!.num
-  else if (p.find(i => has(i, 'unit:tractor') && i.num === undefined && /^(tractor|packer|trator|trctr)$/.test(i.tokens.at(-1)!.norm)) >= 0 && p.items.some(i => /^(a|one|un|1)$/.test(i.text.toLowerCase()))) out.slots.tractors = 1
+  else if (
+    p.find(i => has(i, 'unit:tractor') && i.num === undefined && /^(tractor|packer|trator|trctr)$/.test(i.tokens.at(-1)!.norm)) >= 0 &&
+    p.items.some(i => /^(a|one|un|1)$/.test(i.text.toLowerCase()))
+  )
+    out.slots.tractors = 1
   const h = p.num(['hour'])
   if (h >= 0) out.slots.hours = p.take(h)!.num
   const layer = p.num(['in', undefined], (i, k) => i.unit === 'in' || hasCat(p.items[k + 1], 'dim'))
@@ -267,7 +284,8 @@ export const ration = (p: Pool): Found | undefined => {
   } else if (milk >= 0 && out.slots.head !== undefined) out.slots.group = 'milking'
   if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined) return undefined
   p.takeAll('v:milk', 'v:feed', 'b:feed', 'v:have', 'v:take', 'v:put', 'unit:head', 'animal:cow', 'v:use')
-  const basis = p.sense('basis:dry') >= 0 && p.sense('basis:dry') !== p.sense('dm:wet') ? 'dry' : p.sense('basis:as fed') >= 0 ? 'as fed' : undefined
+  const basis =
+    p.sense('basis:dry') >= 0 && p.sense('basis:dry') !== p.sense('dm:wet') ? 'dry' : p.sense('basis:as fed') >= 0 ? 'as fed' : undefined
   if (basis && (out.slots.lbPerDay !== undefined || out.slots.lbPerHead !== undefined)) {
     out.slots.basis = basis
     p.takeAll('basis:dry', 'basis:as fed', 'dm:dry')

@@ -10,7 +10,16 @@ export const feed = (p: Pool): Found | undefined => {
   const take = verb < 0 ? p.sense('v:take') : -1
   const base = verb < 0 && take < 0 ? p.sense('b:feed', 'b:take') : -1
   const offPile = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
-  const bareOff = verb < 0 && take < 0 && base < 0 && p.sense('v:put', 'v:push', 'v:pitch') < 0 && p.cat('mat') < 0 && p.cat('what') < 0 && (p.num(['batch']) >= 0 || (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'load', undefined]) >= 0) || (p.cat('pile') >= 0 && p.num(['bucket', 'lb']) >= 0 && p.find(i => hasCat(i, 'group') || has(i, 'unit:head')) >= 0))
+  const bareOff =
+    verb < 0 &&
+    take < 0 &&
+    base < 0 &&
+    p.sense('v:put', 'v:push', 'v:pitch') < 0 &&
+    p.cat('mat') < 0 &&
+    p.cat('what') < 0 &&
+    (p.num(['batch']) >= 0 ||
+      (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'load', undefined]) >= 0) ||
+      (p.cat('pile') >= 0 && p.num(['bucket', 'lb']) >= 0 && p.find(i => hasCat(i, 'group') || has(i, 'unit:head')) >= 0))
   if (verb < 0 && take < 0 && base < 0 && !bareOff) return undefined
   if (p.cat('per') >= 0) return undefined
   if (bareOff && p.find(i => has(i, 'thing:left') || has(i, 'thing:face') || hasCat(i, 'dm') || hasCat(i, 'crop')) >= 0) return undefined
@@ -27,10 +36,28 @@ export const feed = (p: Pool): Found | undefined => {
   takeAmount(p, out, 100)
   takePile(p, out, 'pile', 'off')
   const at = p.items.findIndex(i => valueOf(i, 'pile') === out.slots.pile)
-  if (at >= 0 && p.relation(at) === 'on' && (take >= 0 || verb >= 0) && !p.items.slice(0, at).some(i => has(i, 'v:feed') && !has(i, 'v:put'))) out.bias! -= 2
+  if (
+    at >= 0 &&
+    p.relation(at) === 'on' &&
+    (take >= 0 || verb >= 0) &&
+    !p.items.slice(0, at).some(i => has(i, 'v:feed') && !has(i, 'v:put'))
+  )
+    out.bias! -= 2
   takeCrop(p)
   if (takeVague(p)) out.vague = true
-  p.takeAll('unit:head', 'group:milking', 'group:dry', 'group:heifers', 'animal:cow', 'thing:face', 'b:feed', 'unit:lb', 'unit:load', 'unit:batch', 'unit:bucket')
+  p.takeAll(
+    'unit:head',
+    'group:milking',
+    'group:dry',
+    'group:heifers',
+    'animal:cow',
+    'thing:face',
+    'b:feed',
+    'unit:lb',
+    'unit:load',
+    'unit:batch',
+    'unit:bucket',
+  )
   takeWhere(p, false)
   if (p.takeAll('total') > 0) out.total = true
   takeColour(p)

@@ -1,5 +1,5 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
-import { type Pool } from '../pool.ts'
+import type { Pool } from '../pool.ts'
 import { type Found, takeColour, takePile, takeVague, takeWhere } from './slots.ts'
 
 const whatOf = (i: Item): string | undefined => valueOf(i, 'what')
@@ -14,9 +14,16 @@ export const damage = (p: Pool): Found | undefined => {
   const sheet = p.find(i => hasCat(i, 'mat'))
   if (p.sense('v:patch') >= 0 && broke < 0) return undefined
   if (p.sense('v:remind', 'v:note') >= 0) return undefined
-  const harm = (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) || ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
+  const harm =
+    (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) || ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
   // "coons got in again": no cover is named, but nothing else is meant either
-  const inAgain = animal >= 0 && broke >= 0 && /^(got in|got into|been in|been at|in again|at it|se metio|se metieron|been on|snuck in)$/.test(p.items[broke]!.tokens.map(t => t.norm).join(' ')) && p.items.every(i => i.senses.length > 0)
+  const inAgain =
+    animal >= 0 &&
+    broke >= 0 &&
+    /^(got in|got into|been in|been at|in again|at it|se metio|se metieron|been on|snuck in)$/.test(
+      p.items[broke]!.tokens.map(t => t.norm).join(' '),
+    ) &&
+    p.items.every(i => i.senses.length > 0)
   if (!harm && !inAgain) return undefined
   // "wind 40 mph" is weather; wind at a sheet is damage
   const hole = p.find(i => has(i, 'what:hole'))
@@ -41,7 +48,7 @@ export const damage = (p: Pool): Found | undefined => {
   if (cause >= 0) {
     const i = p.take(cause)!
     const c = valueOf(i, 'cause') ?? (has(i, 'sky:hail') ? 'hail' : has(i, 'sky:wind') ? 'wind' : 'ice')
-    if (out.slots.cause === undefined || c === 'machine' && animal < 0) out.slots.cause = c
+    if (out.slots.cause === undefined || (c === 'machine' && animal < 0)) out.slots.cause = c
   }
   const stone = p.find(i => hasCat(i, 'stone') && valueOf(i, 'stone') !== 'size')
   if (stone >= 0 && out.slots.cause === 'hail') {
@@ -51,11 +58,24 @@ export const damage = (p: Pool): Found | undefined => {
   out.slots.cause ??= 'unknown'
   if (!out.slots.what) {
     if (lift >= 0) out.slots.what = 'loose edge'
-    else if (brokeBy(p, /^(tore|ripped|shredded|sliced|cut|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/)) out.slots.what = 'tear'
-    else if (brokeBy(p, /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/)) out.slots.what = 'hole'
+    else if (
+      brokeBy(
+        p,
+        /^(tore|ripped|shredded|sliced|cut|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/,
+      )
+    )
+      out.slots.what = 'tear'
+    else if (brokeBy(p, /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/))
+      out.slots.what = 'hole'
   }
   for (const k of [hole, tear, loose, wet]) p.take(k)
-  const counted = p.find((i, k) => i.num !== undefined && (i.unit === undefined || i.unit === 'head') && !has(i, 'dm') && (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear])))
+  const counted = p.find(
+    (i, k) =>
+      i.num !== undefined &&
+      (i.unit === undefined || i.unit === 'head') &&
+      !has(i, 'dm') &&
+      (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear])),
+  )
   const numbered = kind >= 0 && p.items[kind]!.num !== undefined ? p.items[kind]! : undefined
   if (numbered) {
     out.slots.count = numbered.num
@@ -67,7 +87,38 @@ export const damage = (p: Pool): Found | undefined => {
   // the edge that came loose is what it is, not where
   const where = takeWhere(p, true, out.slots.what === 'loose edge' ? /^(edge|orilla|borde|plastic|plastico)$/ : undefined)
   if (where) out.slots.where = where
-  p.takeAll('v:break', 'v:lift', 'v:take', 'v:put', 'v:have', 'v:check', 'back', 'v:push', 'v:pack', 'what:tear', 'what:loose edge', 'find:trouble', 'thing:covers', 'v:cover', 'cause:machine', 'sky:wind', 'cause:wind', 'v:open', 'v:roll', 'v:uncover', 'unit:bucket', 'unit:load', 'animal:animal', 'v:pitch', 'v:feed', 'where:place', 'animal:bird', 'animal:raccoon', 'unit:tractor', 'unit:head')
+  p.takeAll(
+    'v:break',
+    'v:lift',
+    'v:take',
+    'v:put',
+    'v:have',
+    'v:check',
+    'back',
+    'v:push',
+    'v:pack',
+    'what:tear',
+    'what:loose edge',
+    'find:trouble',
+    'thing:covers',
+    'v:cover',
+    'cause:machine',
+    'sky:wind',
+    'cause:wind',
+    'v:open',
+    'v:roll',
+    'v:uncover',
+    'unit:bucket',
+    'unit:load',
+    'animal:animal',
+    'v:pitch',
+    'v:feed',
+    'where:place',
+    'animal:bird',
+    'animal:raccoon',
+    'unit:tractor',
+    'unit:head',
+  )
   if (takeVague(p)) {
     // "some holes" is damage without a count: that is no doubt about the record
   }
@@ -114,7 +165,26 @@ export const patch = (p: Pool): Found | undefined => {
   takePile(p, out)
   const where = takeWhere(p)
   if (where) out.slots.where = where
-  p.takeAll('what:hole', 'what:tear', 'what:loose edge', 'item:patch tape', 'mat:plastic', 'mat:mesh', 'v:put', 'with', 'v:cover', 'sky:hail', 'each', 'thing:covers', 'v:patch', 'cause:hail', 'cause:wind', 'sky:wind', 'v:break', 'find:good')
+  p.takeAll(
+    'what:hole',
+    'what:tear',
+    'what:loose edge',
+    'item:patch tape',
+    'mat:plastic',
+    'mat:mesh',
+    'v:put',
+    'with',
+    'v:cover',
+    'sky:hail',
+    'each',
+    'thing:covers',
+    'v:patch',
+    'cause:hail',
+    'cause:wind',
+    'sky:wind',
+    'v:break',
+    'find:good',
+  )
   p.takeCat('animal')
   takeColour(p)
   out.full = true
@@ -134,7 +204,7 @@ export const check = (p: Pool): Found | undefined => {
   if (verb < 0 && base < 0 && !(good >= 0 || bad >= 0)) return undefined
   if (verb < 0 && all < 0 && pile < 0) return undefined
   if (p.find(i => i.num !== undefined || i.sides !== undefined) >= 0) return undefined
-  if (verb < 0 && p.find(i => hasCat(i, 'crop') || hasCat(i, 'v') || hasCat(i, 'mat') && !has(i, 'thing:covers')) >= 0) {
+  if (verb < 0 && p.find(i => hasCat(i, 'crop') || hasCat(i, 'v') || (hasCat(i, 'mat') && !has(i, 'thing:covers'))) >= 0) {
     const v = p.find(i => hasCat(i, 'v') && !hasCat(i, 'find') && !has(i, 'v:hold') && !has(i, 'v:have'))
     if (v >= 0) return undefined
   }
@@ -149,9 +219,17 @@ export const check = (p: Pool): Found | undefined => {
   takePile(p, out)
   const rest = p.takeAll('thing:covers', 'mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:tires')
   if (!out.slots.pile && !out.strange) {
-    const words = p.items.filter((_, k) => p.used[k]).map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
-    if ((all >= 0 || rest > 0 || p.items.some(i => has(i, 'mat:plastic'))) && !/\b(cover|plastic|sheet|plastico|lona|hule|pila|monton|silo)\b/.test(words)) out.slots.pile = 'all'
-    else if (all >= 0 && /\b(covers|piles|plastics|all|plasticos|pilas|lonas|todo|todas|todos|everything|rounds?)\b/.test(words)) out.slots.pile = 'all'
+    const words = p.items
+      .filter((_, k) => p.used[k])
+      .map(i => i.tokens.map(t => t.norm).join(' '))
+      .join(' ')
+    if (
+      (all >= 0 || rest > 0 || p.items.some(i => has(i, 'mat:plastic'))) &&
+      !/\b(cover|plastic|sheet|plastico|lona|hule|pila|monton|silo)\b/.test(words)
+    )
+      out.slots.pile = 'all'
+    else if (all >= 0 && /\b(covers|piles|plastics|all|plasticos|pilas|lonas|todo|todas|todos|everything|rounds?)\b/.test(words))
+      out.slots.pile = 'all'
   }
   takeWhere(p, false)
   p.takeAll('v:lift', 'v:hold', 'why:feed', 'thing:face', 'sky:wind', 'what:loose edge', 'm:no')

@@ -1,5 +1,5 @@
 import { hasCat } from '../item.ts'
-import { type Pool } from '../pool.ts'
+import type { Pool } from '../pool.ts'
 import { type Found, takeColour, takeCrop } from './slots.ts'
 
 /** When a crop is expected. The day is the clause's date. */

@@ -9,17 +9,40 @@ export const load = (p: Pool): Found | undefined => {
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
   const verb = p.sense('v:put')
   const base = verb < 0 ? p.sense('b:put') : -1
-  const fed = p.sense('v:feed') >= 0 && (verb < 0 || (has(p.items[verb], 'v:feed') && p.cat('crop') < 0 && p.num(['load']) < 0 && p.find((i, k) => (hasCat(i, 'pile') || has(i, 'pileword')) && p.relation(k) === 'on') < 0))
+  const fed =
+    p.sense('v:feed') >= 0 &&
+    (verb < 0 ||
+      (has(p.items[verb], 'v:feed') &&
+        p.cat('crop') < 0 &&
+        p.num(['load']) < 0 &&
+        p.find((i, k) => (hasCat(i, 'pile') || has(i, 'pileword')) && p.relation(k) === 'on') < 0))
   if (fed) return undefined
   const at = p.num(['load'])
-  const bucket = at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0)) ? p.num(['bucket']) : -1
+  const bucket =
+    at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0))
+      ? p.num(['bucket'])
+      : -1
   const weight = p.num([...WEIGHT])
   const bareLoad = at < 0 && bucket < 0 ? p.find(i => i.num === undefined && hasCat(i, 'unit') && has(i, 'unit:load')) : -1
   const cropAt = p.find((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(p.items[k - 1], 'say')))
   // "another 14 on north": more of what is going in
-  const again = at < 0 && weight < 0 && verb < 0 && p.find(i => has(i, 'more')) >= 0 && p.num([undefined], i => i.num! < 100) >= 0 && (p.cat('crop') >= 0 || p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0) && p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
+  const again =
+    at < 0 &&
+    weight < 0 &&
+    verb < 0 &&
+    p.find(i => has(i, 'more')) >= 0 &&
+    p.num([undefined], i => i.num! < 100) >= 0 &&
+    (p.cat('crop') >= 0 || p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0) &&
+    p.find(i => hasCat(i, 'what') || hasCat(i, 'mat') || hasCat(i, 'v') || hasCat(i, 'animal')) < 0
   // "4 de maiz y 2 de alfalfa en el azul"
-  const bareCrop = at < 0 && p.cat('v') < 0 && p.num([undefined], (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop')))) >= 0 && (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 || p.items.length <= 4)
+  const bareCrop =
+    at < 0 &&
+    p.cat('v') < 0 &&
+    p.num(
+      [undefined],
+      (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop'))),
+    ) >= 0 &&
+    (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 || p.items.length <= 4)
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
   if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop) return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
@@ -47,7 +70,16 @@ export const load = (p: Pool): Found | undefined => {
     const n = p.num([undefined], (i, k) => {
       const nx = p.after(k)
       if (countsUnknown(p, k)) return false
-      return i.num! < 1000 && (hasCat(nx, 'crop') || hasCat(nx, 'box') || hasCat(nx, 'say') || boxAt >= 0 || has(nx, 'more') || again || (verb >= 0 && weight < 0))
+      return (
+        i.num! < 1000 &&
+        (hasCat(nx, 'crop') ||
+          hasCat(nx, 'box') ||
+          hasCat(nx, 'say') ||
+          boxAt >= 0 ||
+          has(nx, 'more') ||
+          again ||
+          (verb >= 0 && weight < 0))
+      )
     })
     if (n >= 0) {
       const i = p.take(n)!
@@ -68,7 +100,10 @@ export const load = (p: Pool): Found | undefined => {
       const ours = p.find((i, j) => hasCat(i, 'pile') && p.relation(j) === 'on') >= 0 && verb >= 0
       if (!ours) return undefined
       const two = p.free(k + 1) && p.items[k + 1]?.senses.length === 0 ? k + 1 : k
-      out.slots.crop = p.items.slice(k, two + 1).map(i => i.text.toLowerCase()).join(' ')
+      out.slots.crop = p.items
+        .slice(k, two + 1)
+        .map(i => i.text.toLowerCase())
+        .join(' ')
       for (let j = k; j <= two; j++) p.take(j)
     }
   }
@@ -100,7 +135,13 @@ export const load = (p: Pool): Found | undefined => {
     if (verb < 0 && !out.vague && !(bareLoad >= 0 && out.slots.crop && out.slots.pile)) return undefined
     out.bias! -= 1
   }
-  out.full = (out.slots.count !== undefined || out.slots.lb !== undefined) && (out.slots.crop !== undefined || out.slots.box !== undefined || verb >= 0 || again || (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
+  out.full =
+    (out.slots.count !== undefined || out.slots.lb !== undefined) &&
+    (out.slots.crop !== undefined ||
+      out.slots.box !== undefined ||
+      verb >= 0 ||
+      again ||
+      (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
   return out
 }
 
@@ -113,8 +154,21 @@ const takeField = (p: Pool): string | undefined => {
     let end = from
     while (p.free(end) && end - from < 4) {
       const i = p.items[end]!
-      const ok = i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) || (i.num !== undefined && i.unit === undefined && end > from) || (i.num !== undefined && i.unit === 'acre') || /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(i.tokens[0]!.norm)
-      const joins = end > from && has(i, 'off') && p.items[end + 1] !== undefined && (p.items[end + 1]!.senses.length === 0 || hasCat(p.items[end + 1], 'person'))
+      const ok =
+        i.senses.length === 0 ||
+        has(i, 'where:place') ||
+        hasCat(i, 'person') ||
+        (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) ||
+        (i.num !== undefined && i.unit === undefined && end > from) ||
+        (i.num !== undefined && i.unit === 'acre') ||
+        /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(
+          i.tokens[0]!.norm,
+        )
+      const joins =
+        end > from &&
+        has(i, 'off') &&
+        p.items[end + 1] !== undefined &&
+        (p.items[end + 1]!.senses.length === 0 || hasCat(p.items[end + 1], 'person'))
       if (joins) {
         end += 2
         continue
@@ -122,9 +176,23 @@ const takeField = (p: Pool): string | undefined => {
       if (!ok) break
       end++
     }
-    if (end > from && p.items.slice(from, end).some(i => i.senses.length === 0 || has(i, 'where:place') || hasCat(i, 'person') || /^(field|campo|lote|home|place|vecino|neighbors?)$/.test(i.tokens.at(-1)!.norm))) {
+    if (
+      end > from &&
+      p.items
+        .slice(from, end)
+        .some(
+          i =>
+            i.senses.length === 0 ||
+            has(i, 'where:place') ||
+            hasCat(i, 'person') ||
+            /^(field|campo|lote|home|place|vecino|neighbors?)$/.test(i.tokens.at(-1)!.norm),
+        )
+    ) {
       for (let j = from; j < end; j++) p.used[j] = 1
-      return p.items.slice(from, end).map(i => i.text.toLowerCase()).join(' ')
+      return p.items
+        .slice(from, end)
+        .map(i => i.text.toLowerCase())
+        .join(' ')
     }
   }
   return undefined

@@ -86,7 +86,23 @@ export const open = (p: Pool): Found | undefined => {
   if (why >= 0) out.slots.why = valueOf(p.take(why), 'why')
   else if (/feed|dar|sacar/.test(i.text.toLowerCase()) || fed >= 0) out.slots.why = 'feed'
   else if (put >= 0 || p.find(x => hasCat(x, 'crop')) >= 0) out.slots.why = 'add'
-  p.takeAll('v:put', 'b:put', 'v:feed', 'b:feed', 'why:add', 'why:feed', 'back', 'v:take', 'mat:plastic', 'unit:head', 'animal:cow', 'group:milking', 'm:plan', 'thing:face', 'v:roll')
+  p.takeAll(
+    'v:put',
+    'b:put',
+    'v:feed',
+    'b:feed',
+    'why:add',
+    'why:feed',
+    'back',
+    'v:take',
+    'mat:plastic',
+    'unit:head',
+    'animal:cow',
+    'group:milking',
+    'm:plan',
+    'thing:face',
+    'v:roll',
+  )
   takeCrop(p)
   takeWhere(p, false)
   takeColour(p)

@@ -1,5 +1,5 @@
 import { has, hasCat, valueOf } from '../item.ts'
-import { type Pool } from '../pool.ts'
+import type { Pool } from '../pool.ts'
 import { type Found, takeColour, takeVague, takeWhere } from './slots.ts'
 
 const ITEMS = ['plastic', 'second plastic', 'barrier film', 'mesh', 'tarp', 'tires', 'gravel bags', 'gravel', 'dirt']
@@ -19,7 +19,8 @@ export const supply = (p: Pool): Found | undefined => {
   const i = thing >= 0 ? p.take(thing)! : undefined
   const item = i ? (valueOf(i, 'mat') ?? valueOf(i, 'item')!) : 'plastic'
   out.slots.item = item
-  out.slots.change = use >= 0 && buy < 0 && have < 0 ? 'use' : buy >= 0 || (buyish >= 0 && have < 0) ? 'add' : have >= 0 && buy < 0 ? 'have' : 'add'
+  out.slots.change =
+    use >= 0 && buy < 0 && have < 0 ? 'use' : buy >= 0 || (buyish >= 0 && have < 0) ? 'add' : have >= 0 && buy < 0 ? 'have' : 'add'
   const n = p.num([undefined])
   if (n >= 0) {
     const c = p.take(n)!

@@ -1,5 +1,5 @@
 import { has, hasCat, valueOf } from '../item.ts'
-import { type Pool } from '../pool.ts'
+import type { Pool } from '../pool.ts'
 import { type Found, takeColour } from './slots.ts'
 
 const SIZES = /^stone:/
@@ -16,7 +16,11 @@ export const weather = (p: Pool): Found | undefined => {
     return { slots: { kind: degF >= 85 ? 'heat' : 'freeze', degF }, full: true, bias: 1 }
   }
   if (sky < 0) return undefined
-  if (p.find(i => hasCat(i, 'pile') && !has(i, 'where:place')) >= 0 || p.find(i => hasCat(i, 'mat') || hasCat(i, 'crop') || (hasCat(i, 'what') && !hasCat(i, 'sky')) || hasCat(i, 'animal')) >= 0) out.bias! -= 2
+  if (
+    p.find(i => hasCat(i, 'pile') && !has(i, 'where:place')) >= 0 ||
+    p.find(i => hasCat(i, 'mat') || hasCat(i, 'crop') || (hasCat(i, 'what') && !hasCat(i, 'sky')) || hasCat(i, 'animal')) >= 0
+  )
+    out.bias! -= 2
   const kind = valueOf(p.items[sky], 'sky')!
   // "blowing": a verb alone is not yet weather without a speed or a time
   out.slots.kind = kind
@@ -37,7 +41,10 @@ export const weather = (p: Pool): Found | undefined => {
   if (deg >= 0) out.slots.degF = p.take(deg)!.num
   const bare = p.num([undefined])
   if (bare >= 0) {
-    const clock = p.items[bare]!.num! <= 12 && has(p.items[bare - 1], 'approx') && (kind === 'hail' || p.items[bare + 1] === undefined || !hasCat(p.items[bare + 1], 'unit'))
+    const clock =
+      p.items[bare]!.num! <= 12 &&
+      has(p.items[bare - 1], 'approx') &&
+      (kind === 'hail' || p.items[bare + 1] === undefined || !hasCat(p.items[bare + 1], 'unit'))
     if (clock) p.take(bare)
     else if (kind === 'wind') out.slots.mph = p.take(bare)!.num
     else if (kind === 'freeze' || kind === 'heat') out.slots.degF = p.take(bare)!.num
@@ -47,7 +54,27 @@ export const weather = (p: Pool): Found | undefined => {
     }
   }
   if (out.slots.inches !== undefined && p.items[inch]?.num !== undefined && has(p.items[inch], 'range')) out.vague = true
-  p.takeAll('v:have', 'v:break', 'v:put', 'vague', 'where:place', 'sky:wind', 'sky:rain', 'v:lift', 'thing:first', 'find:trouble', 'unit:in', 'v:take', 'sky:snow', 'cause:wind', 'cause:hail', 'v:measure', 'v:pitch', 'why:feed', 'ground')
+  p.takeAll(
+    'v:have',
+    'v:break',
+    'v:put',
+    'vague',
+    'where:place',
+    'sky:wind',
+    'sky:rain',
+    'v:lift',
+    'thing:first',
+    'find:trouble',
+    'unit:in',
+    'v:take',
+    'sky:snow',
+    'cause:wind',
+    'cause:hail',
+    'v:measure',
+    'v:pitch',
+    'why:feed',
+    'ground',
+  )
   takeColour(p)
   return out
 }

@@ -1,0 +1,157 @@
+import { has, type Item } from './item.ts'
+import type { Act } from './reading.ts'
+
+const SHARED = new Set([
+  'load',
+  'feed',
+  'face',
+  'check',
+  'damage',
+  'patch',
+  'weather',
+  'cover',
+  'spoil',
+  'test',
+  'pack',
+  'size',
+  'open',
+  'empty',
+  'shift',
+])
+
+/** What one clause lends to its neighbours: the pile, a date said early, weather's date and cause. */
+export const lend = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = 0; k < acts.length; k++) {
+    const { act, sentence } = acts[k]!
+    const before = acts[k - 1]
+    if (before && before.sentence === sentence && !act.date && before.act.date && SHARED.has(act.frame)) act.date = before.act.date
+    if (
+      before &&
+      act.frame === 'damage' &&
+      act.slots.cause === 'unknown' &&
+      before.act.frame === 'weather' &&
+      before.act.mood === 'fact' &&
+      acts[k]!.sentence - before.sentence <= 1
+    ) {
+      const kind = before.act.slots.kind
+      if (kind === 'hail' || kind === 'wind') act.slots.cause = kind
+      act.date ??= before.act.date
+    }
+    if (act.strange || act.slots.pile !== undefined || !SHARED.has(act.frame) || act.frame === 'weather' || act.frame === 'test') continue
+    // the same sentence, or the next clause of the same kind: "5 loads corn and 2 haylage on creek"
+    const next = acts[k + 1]
+    const near =
+      before &&
+      (before.sentence === sentence || before.act.frame === act.frame) &&
+      before.act.slots.pile !== undefined &&
+      before.act.slots.pile !== 'all'
+        ? before
+        : next && next.sentence === sentence && next.act.frame === act.frame && next.act.slots.pile !== undefined
+          ? next
+          : undefined
+    if (near && PLACED[act.frame] === PLACED[near.act.frame]) act.slots.pile = near.act.slots.pile
+    else if (
+      before &&
+      before.act.slots.pile !== undefined &&
+      before.act.slots.pile !== 'all' &&
+      before.sentence === sentence &&
+      (act.frame === 'damage' ||
+        act.frame === 'patch' ||
+        act.frame === 'cover' ||
+        act.frame === 'pack' ||
+        act.frame === 'size' ||
+        act.frame === 'face')
+    )
+      act.slots.pile = before.act.slots.pile
+  }
+}
+
+/** Hail that broke a cover at a time that is told, or of a size, is weather too. */
+export const withWeather = (acts: { act: Act; sentence: number }[]): void => {
+  if (acts.some(a => a.act.frame === 'weather')) return
+  const at = acts.findIndex(
+    a =>
+      a.act.frame === 'damage' &&
+      a.act.mood === 'fact' &&
+      a.act.slots.cause === 'hail' &&
+      (a.act.date?.explicit === true || a.act.slots.inches !== undefined),
+  )
+  if (at < 0) return
+  const { act, sentence } = acts[at]!
+  const { inches } = act.slots
+  delete act.slots.inches
+  acts.splice(at, 0, {
+    sentence,
+    act: {
+      ...act,
+      frame: 'weather',
+      slots: { kind: 'hail', ...(inches === undefined ? {} : { inches }) },
+      left: 0,
+      leftWords: [],
+      leftNumbers: 0,
+      full: true,
+    },
+  })
+}
+
+const MERGES = new Set(['size', 'pack', 'ration', 'feed', 'weather', 'damage'])
+
+/** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
+export const merge = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = 1; k < acts.length; k++) {
+    const a = acts[k - 1]!.act
+    const b = acts[k]!.act
+    if (acts[k - 1]!.sentence !== acts[k]!.sentence || a.mood !== b.mood) continue
+    const sized = a.frame === 'pile' && b.frame === 'size'
+    if (!sized && (a.frame !== b.frame || !MERGES.has(a.frame))) continue
+    if (a.date && b.date && a.date.past !== b.date.past) continue
+    const { pile, ...rest } = b.slots
+    if (!sized && pile !== undefined && a.slots.pile !== undefined && pile !== a.slots.pile) continue
+    if (
+      a.frame === 'damage' &&
+      (b.slots.cause !== 'unknown' || (a.slots.what !== undefined && b.slots.what !== a.slots.what) || a.slots.count !== undefined)
+    )
+      continue
+    if (a.frame === 'damage') delete rest.cause
+    const clash = Object.entries(rest).some(([s, v]) => v !== undefined && a.slots[s] !== undefined && a.slots[s] !== v)
+    if (clash || b.vague || b.strange) continue
+    Object.assign(a.slots, rest, pile !== undefined && !sized && a.slots.pile === undefined ? { pile } : {})
+    a.used += b.used
+    a.left += b.left
+    a.leftNumbers += b.leftNumbers
+    acts.splice(k, 1)
+    k--
+  }
+}
+
+/** Frames whose pile is likely one and the same in one breath. */
+const PLACED: Record<string, number> = {
+  load: 1,
+  pack: 1,
+  feed: 2,
+  face: 2,
+  spoil: 2,
+  empty: 2,
+  damage: 3,
+  patch: 3,
+  check: 3,
+  cover: 4,
+  size: 4,
+  open: 5,
+  shift: 6,
+}
+
+/** "patched barn and shop, 3 holes on each": what was said of both belongs to each. */
+export const distribute = (acts: Act[], items: Item[]): Act[] => {
+  const out: Act[] = []
+  const each = items.some(i => has(i, 'each'))
+  for (const a of acts) {
+    const prev = out.at(-1)
+    if (each && prev && a.frame === 'damage' && prev.frame === 'patch' && a.mood === 'fact' && a.slots.cause === 'unknown') {
+      for (const p of out.filter(x => x.frame === 'patch')) p.slots.count ??= a.slots.count
+      continue
+    }
+    out.push(a)
+  }
+  return out
+}
