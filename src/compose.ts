@@ -92,6 +92,8 @@ export const openHouse = (config: Config, o: HouseOptions): House => {
 const recover = (store: Store, core: Core): Result[] => {
   const results: Result[] = []
   for (const message of store.unsettled()) {
+    // a guess of the second reader that was cut off is no message
+    if (message.edit.endsWith('?')) continue
     try {
       results.push(core.handle(message))
     } catch (error) {

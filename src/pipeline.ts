@@ -1,13 +1,13 @@
 import type { Answer, Ask } from './book/asks.ts'
-import { apply, type Book, boxes, foldBook, lessons, nameOf, pileNames } from './book/book.ts'
+import { apply, type Book, boxes, foldBook, lessons, nameOf, personOf, pileNames } from './book/book.ts'
 import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
-import type { Event } from './book/events.ts'
 import type { Message } from './book/questions.ts'
 import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import { indexNames, type NameIndex } from './reading/names.ts'
 import { read } from './reading/read.ts'
 import type { Act, Reading } from './reading/reading.ts'
 import type { Say } from './saying/say.ts'
+import { lastTold } from './settle/context.ts'
 import { guessed, type Settled, settle } from './settle/settle.ts'
 import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
@@ -55,6 +55,7 @@ interface Desk {
 }
 
 const MOST = 4096
+const PER_PILE = new Set(['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'])
 
 export const makeCore = (parts: CoreParts): Core => {
   const { log, zone, say } = parts
@@ -69,7 +70,7 @@ export const makeCore = (parts: CoreParts): Core => {
   }
   const namesOf = (d: Desk): NameIndex => {
     if (d.names?.at !== d.book.naming) {
-      const people = [...d.book.members.values()].map(m => m.name ?? m.person)
+      const people = [...d.book.members.keys()].map(p => nameOf(d.book, p))
       d.names = {
         at: d.book.naming,
         index: indexNames({ piles: pileNames(d.book), boxes: [...boxes(d.book).keys()], words: lessons(d.book), people }),
@@ -201,22 +202,16 @@ export const makeCore = (parts: CoreParts): Core => {
     return { about: 'why', how }
   }
 
+  /** A question about no pile in particular is about each that it fits. */
   const expand = (book: Book, asks: Ask[]): Ask[] =>
-    asks.flatMap(a =>
-      a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about)
-        ? parts.pilesFor(book, a).map(pile => ({ ...a, pile }))
-        : [],
-    ).length
-      ? asks.flatMap(a =>
-          a.pile === undefined && ['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'].includes(a.about)
-            ? parts.pilesFor(book, a).map(pile => ({ ...a, pile }))
-            : [a],
-        )
-      : asks
+    asks.flatMap(a => {
+      const names = a.pile === undefined && PER_PILE.has(a.about) ? parts.pilesFor(book, a) : []
+      return names.length ? names.map(pile => ({ ...a, pile })) : [a]
+    })
 
   const tick = (farm: string, channel: string, at: Instant): Due[] => {
     const d = deskOf(farm)
-    const { book } = d
+    const book = d.book
     const now = localTime(at, zone)
     const items = due(book, { at, zone }, figuresFrom(book, { day: now.day, at, zone }, parts.answer))
     const out: Due[] = []
@@ -229,8 +224,18 @@ export const makeCore = (parts: CoreParts): Core => {
           ? crew
           : (member?.address ?? (typeof crew === 'string' ? crew : (owner?.address ?? owner?.person)))
       const lang = (item.to === 'crew' ? owner?.lang : member?.lang) ?? 'en'
-      const list = Array.isArray(item.message) ? item.message : [item.message]
-      const replies: Reply[] = to === undefined ? [] : [{ to, text: list.map(x => say(x, lang)).join('\n') }]
+      const replies: Reply[] =
+        to === undefined
+          ? []
+          : [
+              {
+                to,
+                text: [item.message]
+                  .flat()
+                  .map(x => say(x, lang))
+                  .join('\n'),
+              },
+            ]
       const entries = [{ v: ENTRY_VERSION, n: book.last + 1, at, by: 'clock', body: { kind: 'said' as const, key: item.key } }]
       for (const e of entries) apply(book, e)
       try {
@@ -303,16 +308,4 @@ export const makeCore = (parts: CoreParts): Core => {
     explain: (farm, text, at) => readFor(deskOf(farm), text, at, 'en'),
     book: farm => deskOf(farm).book,
   }
-}
-
-/** What somebody told in the last quarter of an hour, if anything. */
-const lastTold = (book: Book, from: string, at: Instant): Event['type'] | undefined => {
-  const l = book.logged.at(-1)
-  return l && l.by === from && l.withdrawnBy === undefined && Date.parse(at) - Date.parse(l.at) <= 900_000 ? l.event.type : undefined
-}
-
-/** Whose record it is: an answer given by another still belongs to the one who was asked. */
-const personOf = (book: Book, by: string | undefined, from: string): string => {
-  if (by === undefined || by === from || by === nameOf(book, from)) return from
-  return [...book.members.values()].find(m => m.name === by)?.person ?? by
 }

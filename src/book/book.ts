@@ -82,7 +82,10 @@ const lastDays = new WeakMap<PileState, Day>()
 /** Takes a new event into the views that are kept: at the end where it is the latest, else they are worked out anew. */
 const grow = (book: Book, l: Logged): void => {
   const e = l.event
-  if (e.type === 'pile' || e.type === 'box' || pilesOf(e).includes('all')) return touch(book, e)
+  if (e.type === 'pile' || e.type === 'box' || pilesOf(e).includes('all')) {
+    touch(book, e)
+    return
+  }
   for (const name of pilesOf(e)) {
     const view = book.views.get(name)
     if (!view) continue
@@ -215,4 +218,10 @@ export const lessons = (book: Book): Map<string, string> => {
   for (const [name, value] of book.settings)
     if (name.startsWith('word:') && typeof value === 'string' && value !== '') out.set(name.slice(5), value)
   return out
+}
+
+/** Whose record it is: an answer given by another still belongs to the one who was asked. */
+export const personOf = (book: Book, by: string | undefined, from: string): string => {
+  if (by === undefined || by === from || by === nameOf(book, from)) return from
+  return [...book.members.values()].find(m => m.name === by)?.person ?? by
 }

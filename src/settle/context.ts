@@ -1,7 +1,8 @@
 import type { Book, Logged } from '../book/book.ts'
+import type { EventType } from '../book/events.ts'
 import type { Choice, Draft, Message } from '../book/questions.ts'
 import type { Incoming, Lang, Role } from '../ports.ts'
-import type { Day } from '../units/calendar.ts'
+import type { Day, Instant } from '../units/calendar.ts'
 
 /** What settling one message needs to know. */
 export interface Context {
@@ -47,4 +48,10 @@ export const ownRecent = (c: Context, hours: number): Logged[] => {
     if (l.withdrawnBy === undefined && l.by === c.message.from) out.push(l)
   }
   return out
+}
+
+/** What somebody told in the last quarter of an hour, if anything. */
+export const lastTold = (book: Book, from: string, at: Instant): EventType | undefined => {
+  const l = book.logged.at(-1)
+  return l && l.by === from && l.withdrawnBy === undefined && Date.parse(at) - Date.parse(l.at) <= 900_000 ? l.event.type : undefined
 }

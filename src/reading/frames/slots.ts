@@ -194,7 +194,7 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
       .map(x => x.text.toLowerCase())
       .join(' ')
     if (not?.test(text)) continue
-    for (let j = k < from ? k : from; j < end; j++) p.used[j] = 1
+    for (let j = Math.min(k, from); j < end; j++) p.used[j] = 1
     return text
   }
   return undefined
