@@ -1,7 +1,7 @@
 import type { Answer, Ask } from './book/asks.ts'
 import { apply, type Book, boxes, foldBook, lessons, nameOf, personOf, pileNames } from './book/book.ts'
 import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
-import type { Message } from './book/questions.ts'
+import type { Message, Question } from './book/questions.ts'
 import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import { indexNames, type NameIndex } from './reading/names.ts'
 import { read } from './reading/read.ts'
@@ -55,6 +55,7 @@ interface Desk {
 }
 
 const MOST = 4096
+const NOTHING: Omit<Result, 'outcome'> = { recorded: [], withdrawn: [], asks: [], answers: [], replies: [] }
 const PER_PILE = new Set(['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'])
 
 export const makeCore = (parts: CoreParts): Core => {
@@ -155,40 +156,40 @@ export const makeCore = (parts: CoreParts): Core => {
       bodies.push({ kind: 'setting', name: `asked:${message.chat}`, value: JSON.stringify(asks) })
     bodies.push(...settled.entries)
     const entries = entriesOf(book, bodies, message)
-    for (const e of entries) apply(book, e)
-    let result: Result
-    try {
-      result = {
-        outcome: settled.outcome,
-        recorded: settled.recorded,
-        withdrawn: settled.withdrawn,
-        asks,
-        answers: told.flatMap(t => (isAnswer(t.got) ? [t.got] : [])),
-        replies: [],
-      }
+    return keep(message.farm, entries, () => {
       const text = words(
         book,
         settled,
         told.map(t => t.got),
         now.day,
       )
-      if (text.length) {
-        const q = settled.question
-        result.replies.push({
-          to: message.chat,
-          text: text.map(t => say(t, lang)).join('\n'),
-          under: message.edits ?? message.id,
-          ...(q ? { choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id } : {}),
-        })
+      const q = settled.question
+      const reply = {
+        to: message.chat,
+        text: text.map(t => say(t, lang)).join('\n'),
+        under: message.edits ?? message.id,
+        ...(q && asked(q, lang)),
       }
+      const { outcome, recorded, withdrawn } = settled
+      const answers = told.flatMap(t => (isAnswer(t.got) ? [t.got] : []))
+      const result: Result = { outcome, recorded, withdrawn, asks, answers, replies: text.length ? [reply] : [] }
       log.settle(message, entries, result)
+      return result
+    })
+  }
+
+  /** Takes entries into the book and stores them, all or nothing: the book in memory must not run ahead of the log. */
+  const keep = <T>(farm: string, entries: Entry[], store: () => T): T => {
+    const { book } = deskOf(farm)
+    for (const e of entries) apply(book, e)
+    try {
+      return store()
     } catch (error) {
-      // nothing was stored: the book in memory must not run ahead of the log
-      desks.delete(message.farm)
+      desks.delete(farm)
       throw error
     }
-    return result
   }
+  const asked = (q: Question, lang: Lang) => ({ choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id })
 
   const whyOf = (book: Book, chat: string, moment: Moment): Answer | Refused => {
     const last = book.settings.get(`asked:${chat}`)
@@ -237,13 +238,7 @@ export const makeCore = (parts: CoreParts): Core => {
               },
             ]
       const entries = [{ v: ENTRY_VERSION, n: book.last + 1, at, by: 'clock', body: { kind: 'said' as const, key: item.key } }]
-      for (const e of entries) apply(book, e)
-      try {
-        log.append(farm, channel, entries, replies)
-      } catch (error) {
-        desks.delete(farm)
-        throw error
-      }
+      keep(farm, entries, () => log.append(farm, channel, entries, replies))
       if (replies.length) out.push({ due: item.at, farm, replies })
     }
     return out
@@ -270,33 +265,14 @@ export const makeCore = (parts: CoreParts): Core => {
       missed: false,
       id: () => `${book.last + 1}.${++n}`,
     })
-    const entries = entriesOf(book, settled?.entries ?? [], own)
-    for (const e of entries) apply(book, e)
     const q = settled?.question
     const result: Result = {
+      ...NOTHING,
       outcome: settled?.outcome ?? 'ignored',
-      recorded: [],
-      withdrawn: [],
-      asks: [],
-      answers: [],
-      replies: q
-        ? [
-            {
-              to: message.chat,
-              text: say(q.ask, lang),
-              under: message.id,
-              choices: q.choices.map(ch => labelOf(ch, say, lang)),
-              question: q.id,
-            },
-          ]
-        : [],
+      replies: q ? [{ to: message.chat, text: say(q.ask, lang), under: message.id, ...asked(q, lang) }] : [],
     }
-    try {
-      log.settle(own, entries, result)
-    } catch (error) {
-      desks.delete(message.farm)
-      throw error
-    }
+    const entries = entriesOf(book, settled?.entries ?? [], own)
+    keep(message.farm, entries, () => log.settle(own, entries, result))
     return q ? result : undefined
   }
 
