@@ -37,6 +37,12 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       if (kind === 'hail' || kind === 'wind') act.slots.cause = kind
       act.date ??= before.act.date
     }
+    // "opened lane this morning, fed 9,000": opened to feed, and fed from there
+    const after = acts[k + 1]
+    if (act.frame === 'open' && after && (after.act.frame === 'feed' || after.act.frame === 'face') && after.act.mood === 'fact') {
+      act.slots.why ??= 'feed'
+      if (!after.act.strange) after.act.slots.pile ??= act.slots.pile
+    }
     if (act.strange || act.slots.pile !== undefined || !SHARED.has(act.frame) || act.frame === 'weather' || act.frame === 'test') continue
     // the same sentence, or the next clause of the same kind: "5 loads corn and 2 haylage on creek"
     const next = acts[k + 1]

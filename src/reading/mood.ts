@@ -1,5 +1,5 @@
 import type { Segment } from './clauses.ts'
-import { has, type Item } from './item.ts'
+import { has, hasCat, type Item } from './item.ts'
 import type { Mood } from './reading.ts'
 
 /** How a clause was meant, by the words of mood in it and before it. */
@@ -19,6 +19,18 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'm:tell') && mood === 'fact') mood = 'hearsay'
     if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx')) mood = 'plan'
     if (i.date?.ahead && mood === 'fact') mood = 'plan'
+  }
+  // "putting the net on after lunch": on the way, not done
+  if (mood === 'fact') {
+    const run = items
+      .slice(seg.from, seg.to)
+      .flatMap(i => i.tokens.map(t => t.norm))
+      .join(' ')
+    if (
+      /\b\w+in[g]?\b.*\b(after (lunch|dinner|supper|chores|milking)|later|this afternoon|in a bit|in a minute)\b/.test(run) &&
+      items.slice(seg.from, seg.to).some(i => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm))
+    )
+      return 'plan'
   }
   return mood
 }

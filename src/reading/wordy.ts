@@ -24,7 +24,7 @@ export const wordy = (items: Item[], text: string): Act | undefined => {
       rest.at(-1) &&
       (skip(rest.at(-1)!) ||
         has(rest.at(-1), 'comma') ||
-        /^(on|at|el|la|a|for|para|the|por|en|by)$/.test(rest.at(-1)!.tokens[0]?.norm ?? ''))
+        (rest.at(-1)!.tokens.length === 1 && /^(on|at|el|la|a|for|para|the|por|en|by)$/.test(rest.at(-1)!.tokens[0]?.norm ?? '')))
     )
       rest = rest.slice(0, -1)
     const parts: string[] = []

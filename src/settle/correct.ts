@@ -142,6 +142,16 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
   if (e.type === 'feed' && (out.lb !== undefined || out.count !== undefined || out.ft !== undefined))
     for (const k of ['lb', 'count', 'ft', 'unit'])
       if (!(k in out) && e[k] !== undefined && !(k === 'unit' && 'count' in out)) out[k] = k in out ? out[k] : undefined
+  // "6 loads, 15,400 each" made 8: the weight was told for one load
+  if (
+    e.type === 'load' &&
+    typeof out.count === 'number' &&
+    out.lb === undefined &&
+    typeof e.lb === 'number' &&
+    typeof e.count === 'number' &&
+    /\b(each|ea|apiece|cada)\b|@/i.test(String(e.said ?? ''))
+  )
+    out.lb = Math.round((e.lb / e.count) * out.count * 100) / 100
   if (fix.date) out.on = e.type === 'remind' || e.type === 'harvest' ? fix.date.future : fix.date.past
   return Object.keys(out).length ? out : undefined
 }

@@ -43,11 +43,19 @@ export const cover = (p: Pool): Found | undefined => {
   const pileAt = p.cat('pile')
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
   // "mesh off lane", "plastic back 5 ft", "30 gravel bags on lane edge": no verb, but no doubt either
+  // "sheet is on", "net's on lane": the thing, a form of being, and on
+  const isOn =
+    first !== undefined &&
+    p.items
+      .slice(first.k + 1, first.k + 3)
+      .some((i, n) => has(i, 'on') && /^on$/.test(i.tokens[0]!.norm) && (n > 0 || /s$/.test(first.i.tokens.at(-1)!.text))) &&
+    p.items.slice(0, first.k).every(i => isThin(i))
   const verbless =
     first !== undefined &&
     p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
-    (pileAt >= 0 || p.num(['ft']) >= 0) &&
-    (trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
+    (isOn || pileAt >= 0 || p.num(['ft']) >= 0) &&
+    (isOn ||
+      trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
       (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
       (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on'))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
@@ -101,7 +109,7 @@ export const cover = (p: Pool): Found | undefined => {
     out.several!.push(one)
   }
   const s = p.find(i => i.sides !== undefined)
-  if (s >= 0 && verb >= 0 && !out.several!.some(o => SHEETS.has(o.material as string) && o.widthFt !== undefined)) {
+  if (s >= 0 && (verb >= 0 || noWord) && !out.several!.some(o => SHEETS.has(o.material as string) && o.widthFt !== undefined)) {
     const d = p.take(s)!.sides!
     const sheet = out.several!.find(o => SHEETS.has(o.material as string))
     const size = { widthFt: Math.min(d[0]!, d[1]!), lengthFt: Math.max(d[0]!, d[1]!) }
