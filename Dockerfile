@@ -31,4 +31,4 @@ RUN mkdir -p /data && chown node:node /data
 VOLUME /data
 USER node
 # No health check: it listens on no port, and when it can't go on it says why and ends, which is for the restart policy.
-CMD ["node", "dist/main.js"]
+CMD ["node", "--max-semi-space-size=4", "dist/main.js"]

@@ -157,7 +157,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat')),
   ],
   ['loads', x => x.s('unit:load') && x.s('date') && !x.c('mat')],
-  ['loads', x => x.s('q:howmany') && /\b(so far|in there|in it|on there|on it)\b/.test(x.text) && !x.c('mat')],
+  ['loads', x => x.s('q:howmany') && /\b(so far|in there|in it|on there|on it|llevamos|van hoy)\b/.test(x.text) && !x.c('mat')],
   [
     'loads',
     x =>

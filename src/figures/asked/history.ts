@@ -36,8 +36,11 @@ export const history = (book: Book, ask: Ask): Answer => ({
 
 /** Who did it: the last events of the kind asked about; of all kinds, the very last told. */
 export const who = (book: Book, ask: Ask): Answer => {
-  const list = found(book, ask)
+  const all = found(book, ask)
+  // "who covered north": what went on, not what was rolled back
+  const on = ask.type === 'cover' ? all.filter(l => l.event.type === 'cover' && l.event.change === 'on') : []
+  const list = on.length ? on : all
   const last = ask.type || ask.from || ask.to ? list.slice(-WHO_MOST) : [...list].sort((a, b) => a.n - b.n).slice(-1)
   return { about: 'who', ...(ask.pile && { pile: ask.pile }), events: last.map(withTeller) }
 }
-const WHO_MOST = 3
+const WHO_MOST = 5
