@@ -52,8 +52,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
       const first = next?.tokens[0]?.norm ?? ''
       if (/^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|llegamos|sera|si|shd|am)$/.test(word))
         return n === 0 || hasCat(content[n - 1]?.i, 'pile')
-      if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person')))
-        return !(word === 'is' && first === 'there' && false)
+      if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person'))) return true
     }
   }
   return false

@@ -196,6 +196,8 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
   let marks = [...where.keys()].sort((a, b) => a - b)
   // a very long sentence keeps only its cheapest cuts
   if (marks.length > MAX_CUTS) marks = marks.filter(m => where.get(m)! < 0.9).slice(0, MAX_CUTS * 2)
+  // a crowded sentence is a list: its clauses are short
+  const span = marks.length > MAX_CUTS ? 5 : MAX_SPAN
   const points = [0, ...marks, items.length]
   const walls = items.flatMap((x, k) => {
     if (!x.date?.ahead) return []
@@ -206,7 +208,7 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
   const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
   for (let j = 1; j < points.length; j++) {
     let top: (typeof f)[number] = { score: Number.NEGATIVE_INFINITY, prev: 0 }
-    for (let i = Math.max(0, j - MAX_SPAN); i < j; i++) {
+    for (let i = Math.max(0, j - span); i < j; i++) {
       const a = f[i]!
       // what is told and what is planned for a day to come are two clauses
       if (walls.some(w => w > points[i]! && w < points[j]!)) continue

@@ -1,4 +1,4 @@
-import { has, hasCat, type Item, valueOf } from './item.ts'
+import { has, hasCat, type Item } from './item.ts'
 import { isThin } from './pool.ts'
 
 const KINDS = ['pile', 'crop', 'mat', 'animal', 'what', 'box', 'sky', 'stone', 'say'] as const
@@ -62,7 +62,6 @@ export const repair = (items: Item[], trace: string[]): Item[] => {
         : next
     trace.push(`mended: ${out[old]!.text} → ${next.text}`)
     out = [...out.slice(0, old), ...(end - old > 1 ? [merged] : []), ...out.slice(old + 1, at), ...out.slice(end + 1)]
-    void valueOf
   }
   return out
 }

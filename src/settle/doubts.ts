@@ -121,13 +121,14 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
     let [lo, hi] = [low, high]
     if (slot === 'dmPct') [lo, hi] = DRY[d.slots.crop as string] ?? [lo, Math.min(hi, 75)]
     const u = slot === 'count' && typeof d.slots.unit === 'string' ? (d.slots.unit as string) : unit
-    if ((value < lo || value > hi) && !d.sure.includes(`range-${slot}`))
-      return { code: `range-${slot}`, slot, value, unit: u, instead: slipsOf(value, lo, Math.min(hi, habit(c, d, slot) ?? hi)) }
+    if ((value < lo || value > hi) && !d.sure.includes(codeOf(slot)))
+      return { code: codeOf(slot), slot, value, unit: u, instead: slipsOf(value, lo, Math.min(hi, habit(c, d, slot) ?? hi)) }
   }
   const fed = d.type === 'feed' ? num(d, 'lb') : undefined
   const usual = fed !== undefined && fed > 20_000 ? daily(c) : undefined
-  if (fed !== undefined && usual !== undefined && fed > 4 * usual && !d.sure.includes(OVERFED))
-    return { code: OVERFED, slot: 'lb', value: fed, unit: 'lb', instead: slipsOf(fed, 100, usual * 2) }
+  const overfed = codeOf('lb')
+  if (fed !== undefined && usual !== undefined && fed > 4 * usual && !d.sure.includes(overfed))
+    return { code: overfed, slot: 'lb', value: fed, unit: 'lb', instead: slipsOf(fed, 100, usual * 2) }
   const inches = num(d, 'inches')
   if (d.type === 'weather' && inches !== undefined && !d.sure.includes('range-inches')) {
     const hi = d.slots.kind === 'hail' ? 5 : d.slots.kind === 'snow' ? 48 : 12
@@ -170,8 +171,8 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
   return undefined
 }
 
-/** The same doubt as a weight out of the trade's range. */
-const OVERFED = `range-${'lb'}`
+/** Name of the doubt about one slot; a person's yes puts it to rest by this name. */
+const codeOf = (slot: string): string => `range-${slot}`
 
 /** What this farm feeds in a day at the most, lb: by its ration, its head or its own log. */
 const daily = (c: Context): number | undefined => {

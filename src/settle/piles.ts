@@ -82,14 +82,11 @@ export const defaultCrop = (c: Context, pile: string): { crop: string; cut?: num
   const own = ownRecent(c, 2).find(l => l.event.type === 'load' && l.event.pile === pile)
   if (own?.event.type === 'load') return { crop: own.event.crop, cut: own.event.cut }
   const seen = new Set<string>()
-  let cut: number | undefined
   let last: string | undefined
   for (const l of c.book.byPile.get(pile) ?? []) {
     if (l.withdrawnBy !== undefined || l.event.type !== 'load') continue
     seen.add(l.event.crop)
     last = l.event.crop
-    cut = l.event.cut
   }
-  void cut
   return seen.size === 1 ? { crop: last! } : undefined
 }

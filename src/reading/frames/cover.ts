@@ -38,7 +38,6 @@ export const cover = (p: Pool): Found | undefined => {
   const base = p.sense('b:cover', 'b:uncover', 'b:roll', 'b:take')
   const back = p.sense('back')
   const mats = p.items.map((i, k) => ({ i, k })).filter(x => hasCat(x.i, 'mat'))
-  const sides = p.items.some(i => i.sides)
   const first = mats[0]
   const pileAt = p.cat('pile')
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
@@ -126,7 +125,6 @@ export const cover = (p: Pool): Found | undefined => {
   takeWhere(p, false)
   takeColour(p)
   if (!out.several!.length) return undefined
-  void sides
   out.full = true
   if (verb >= 0 || roll >= 0 || bare >= 0) out.bias! += 1
   return out
