@@ -1,18 +1,16 @@
 import type { Answer, Ask } from './book/asks.ts'
-import { apply, type Book, boxes, foldBook, lessons, nameOf, personOf, pileNames } from './book/book.ts'
-import { type Body, ENTRY_VERSION, type Entry } from './book/entries.ts'
+import { type Book, nameOf } from './book/book.ts'
+import type { Body } from './book/entries.ts'
 import type { Message, Question } from './book/questions.ts'
-import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
-import { indexNames, type NameIndex } from './reading/names.ts'
-import { read } from './reading/read.ts'
+import { makeTick } from './clockwork.ts'
+import { makeDesks } from './desk.ts'
+import type { Due, EventLog, Incoming, Lang, Result, Role } from './ports.ts'
 import type { Act, Reading } from './reading/reading.ts'
 import type { Say } from './saying/say.ts'
-import { lastTold } from './settle/context.ts'
 import { guessed, type Settled, settle } from './settle/settle.ts'
 import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
-import { due, nextDue } from './watch/due.ts'
-import { figuresFrom } from './watch/figures.ts'
+import { nextDue } from './watch/due.ts'
 
 /** When and where a question is asked. */
 export interface Moment {
@@ -40,18 +38,11 @@ export interface Core {
   tick(farm: string, channel: string, now: Instant): Due[]
   /** When to look at a farm again. */
   next(farm: string, now: Instant): Instant
-  /** How a text would be read, for people. */
   /** Offers somebody else's guess at a message that was not understood; it is only ever asked about. */
   offer(message: Incoming, acts: Act[], lang: Lang): Result | undefined
+  /** How a text would be read, for people. */
   explain(farm: string, text: string, at: Instant): Reading
   book(farm: string): Book
-}
-
-interface Desk {
-  book: Book
-  /** What each person said last in each chat and was not understood, with when. */
-  missed: Map<string, number>
-  names?: { at: number; index: NameIndex }
 }
 
 const MOST = 4096
@@ -60,57 +51,16 @@ const PER_PILE = new Set(['left', 'face', 'density', 'status', 'loss', 'mix', 'r
 
 export const makeCore = (parts: CoreParts): Core => {
   const { log, zone, say } = parts
-  const desks = new Map<string, Desk>()
-  const deskOf = (farm: string): Desk => {
-    let d = desks.get(farm)
-    if (!d) {
-      d = { book: foldBook(log.entries(farm)), missed: new Map() }
-      desks.set(farm, d)
-    }
-    return d
-  }
-  const namesOf = (d: Desk): NameIndex => {
-    if (d.names?.at !== d.book.naming) {
-      const people = [...d.book.members.keys()].map(p => nameOf(d.book, p))
-      d.names = {
-        at: d.book.naming,
-        index: indexNames({ piles: pileNames(d.book), boxes: [...boxes(d.book).keys()], words: lessons(d.book), people }),
-      }
-    }
-    return d.names.index
-  }
-  const entriesOf = (
-    book: Book,
-    bodies: Body[],
-    message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>,
-  ): Entry[] =>
-    bodies.map((body, k) => ({
-      v: ENTRY_VERSION,
-      n: book.last + 1 + k,
-      at: message.at,
-      by: body.kind === 'event' ? personOf(book, body.event.by, message.from) : message.from,
-      source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit },
-      body,
-    }))
-  const readFor = (d: Desk, text: string, at: Instant, lang: Lang, from?: string): Reading => {
-    const now = localTime(at, zone)
-    return read(text, {
-      names: namesOf(d),
-      now: { day: now.day, hour: now.hour },
-      lang,
-      last: from === undefined ? undefined : lastTold(d.book, from, at),
-      explain: from === undefined,
-    })
-  }
+  const desks = makeDesks(log, zone)
 
   const handle = (message: Incoming): Result => {
     const taken = log.take(message)
     if (taken.result) return taken.result
-    const d = deskOf(message.farm)
+    const d = desks.of(message.farm)
     const { book } = d
     const known = book.members.get(message.from)
     const role: Role = message.role ?? known?.role ?? (parts.firstOwns ? (book.members.size ? 'crew' : 'owner') : 'stranger')
-    const reading = readFor(d, message.text, message.at, known?.lang ?? 'en', message.from)
+    const reading = desks.read(d, message.text, message.at, known?.lang ?? 'en', message.from)
     const lang = reading.words >= 2 || known?.lang === undefined ? reading.lang : known.lang
     const now = localTime(message.at, zone)
     const moment: Moment = { day: now.day, at: message.at, zone }
@@ -155,8 +105,8 @@ export const makeCore = (parts: CoreParts): Core => {
     if (asks.length && asks[0]!.about !== 'why')
       bodies.push({ kind: 'setting', name: `asked:${message.chat}`, value: JSON.stringify(asks) })
     bodies.push(...settled.entries)
-    const entries = entriesOf(book, bodies, message)
-    return keep(message.farm, entries, () => {
+    const entries = desks.entries(book, bodies, message)
+    return desks.keep(message.farm, entries, () => {
       const text = words(
         book,
         settled,
@@ -178,17 +128,6 @@ export const makeCore = (parts: CoreParts): Core => {
     })
   }
 
-  /** Takes entries into the book and stores them, all or nothing: the book in memory must not run ahead of the log. */
-  const keep = <T>(farm: string, entries: Entry[], store: () => T): T => {
-    const { book } = deskOf(farm)
-    for (const e of entries) apply(book, e)
-    try {
-      return store()
-    } catch (error) {
-      desks.delete(farm)
-      throw error
-    }
-  }
   const asked = (q: Question, lang: Lang) => ({ choices: q.choices.map(ch => labelOf(ch, say, lang)), question: q.id })
 
   const whyOf = (book: Book, chat: string, moment: Moment): Answer | Refused => {
@@ -210,42 +149,8 @@ export const makeCore = (parts: CoreParts): Core => {
       return names.length ? names.map(pile => ({ ...a, pile })) : [a]
     })
 
-  const tick = (farm: string, channel: string, at: Instant): Due[] => {
-    const d = deskOf(farm)
-    const book = d.book
-    const now = localTime(at, zone)
-    const items = due(book, { at, zone }, figuresFrom(book, { day: now.day, at, zone }, parts.answer))
-    const out: Due[] = []
-    for (const item of items) {
-      const owner = [...book.members.values()].find(x => x.role === 'owner')
-      const member = item.to === 'owner' ? owner : book.members.get(item.to)
-      const crew = book.settings.get('crewChat')
-      const to =
-        item.to === 'crew' && typeof crew === 'string'
-          ? crew
-          : (member?.address ?? (typeof crew === 'string' ? crew : (owner?.address ?? owner?.person)))
-      const lang = (item.to === 'crew' ? owner?.lang : member?.lang) ?? 'en'
-      const replies: Reply[] =
-        to === undefined
-          ? []
-          : [
-              {
-                to,
-                text: [item.message]
-                  .flat()
-                  .map(x => say(x, lang))
-                  .join('\n'),
-              },
-            ]
-      const entries = [{ v: ENTRY_VERSION, n: book.last + 1, at, by: 'clock', body: { kind: 'said' as const, key: item.key } }]
-      keep(farm, entries, () => log.append(farm, channel, entries, replies))
-      if (replies.length) out.push({ due: item.at, farm, replies })
-    }
-    return out
-  }
-
   const offer = (message: Incoming, acts: Act[], lang: Lang): Result | undefined => {
-    const d = deskOf(message.farm)
+    const d = desks.of(message.farm)
     const { book } = d
     const now = localTime(message.at, zone)
     // the guess settles as a message of its own, beside the one it is a guess at
@@ -271,17 +176,17 @@ export const makeCore = (parts: CoreParts): Core => {
       outcome: settled?.outcome ?? 'ignored',
       replies: q ? [{ to: message.chat, text: say(q.ask, lang), under: message.id, ...asked(q, lang) }] : [],
     }
-    const entries = entriesOf(book, settled?.entries ?? [], own)
-    keep(message.farm, entries, () => log.settle(own, entries, result))
+    const entries = desks.entries(book, settled?.entries ?? [], own)
+    desks.keep(message.farm, entries, () => log.settle(own, entries, result))
     return q ? result : undefined
   }
 
   return {
     handle,
-    tick,
+    tick: makeTick(parts, desks),
     offer,
-    next: (farm, now) => nextDue(deskOf(farm).book, { at: now, zone }),
-    explain: (farm, text, at) => readFor(deskOf(farm), text, at, 'en'),
-    book: farm => deskOf(farm).book,
+    next: (farm, now) => nextDue(desks.of(farm).book, { at: now, zone }),
+    explain: (farm, text, at) => desks.read(desks.of(farm), text, at, 'en'),
+    book: farm => desks.of(farm).book,
   }
 }

@@ -18,7 +18,9 @@ const RULES: Record<string, { rooms: string[]; types?: string[] }> = {
   config: { rooms: ['units'] },
   // the book's checks and views, and the calendar, serve the edges too; the rooms that think do not
   edges: { rooms: ['book', 'units'], types: ['pipeline', 'ports', 'saying', 'reading'] },
-  pipeline: { rooms: ['reading', 'settle', 'book', 'figures', 'watch', 'saying', 'units'], types: ['ports'] },
+  desk: { rooms: ['reading', 'settle', 'book', 'units'], types: ['ports'] },
+  clockwork: { rooms: ['watch', 'book', 'units'], types: ['desk', 'pipeline', 'ports'] },
+  pipeline: { rooms: ['desk', 'clockwork', 'reading', 'settle', 'book', 'figures', 'watch', 'saying', 'units'], types: ['ports'] },
   main: { rooms: ['pipeline', 'config', 'edges', 'figures', 'saying', 'units', 'book', 'watch', 'reading'], types: ['ports'] },
 }
 const PURE = ['units', 'reading', 'book', 'settle', 'figures', 'watch', 'saying']
