@@ -6,18 +6,22 @@ import type { AskSaid, FrameName } from './reading.ts'
 
 const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
 
+/** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
+const TELLING = new Set(['if', 'si', 'enough', 'enuf', 'bastante', 'suficiente'])
+
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
-  let text = ''
-  for (const i of items) for (const t of i.tokens) text += text ? ` ${t.norm}` : t.norm
-  if (/^(?:(?:and|so|ok|okay|hey|uh|um|y|oye) )*(?:what if|y si) /.test(`${text} `)) return true
-  if (
-    /\b(enough|enuf|bastante|suficiente)\b/.test(text) &&
-    (speaksOf('qt:face', text) || speaksOf('qt:density', text)) &&
-    !items.some(i => i.num !== undefined || has(i, 'find:good'))
-  )
-    return true
+  if (items.some(i => i.tokens.some(t => TELLING.has(t.norm)))) {
+    const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+    if (/^(?:(?:and|so|ok|okay|hey|uh|um|y|oye) )*(?:what if|y si) /.test(`${text} `)) return true
+    if (
+      /\b(enough|enuf|bastante|suficiente)\b/.test(text) &&
+      (speaksOf('qt:face', text) || speaksOf('qt:density', text)) &&
+      !items.some(i => i.num !== undefined || has(i, 'find:good'))
+    )
+      return true
+  }
   const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break

@@ -47,28 +47,49 @@ export const FRAMES: Rule[] = [
   { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
 ]
 
-/** For each rule, how many of the first k items open its gate, and how many carry the verb it could lean on. */
+/** For each item, a bit for each rule whose gate it opens, and for each that could lean on the verb it carries. */
 interface Gates {
-  open: Uint16Array[]
-  own: Uint16Array[]
+  open: Int32Array
+  own: Int32Array
 }
 
-const fits = (i: Item, need: string): boolean =>
-  need === 'sides' ? i.sides !== undefined : need.startsWith('cat:') ? hasCat(i, need.slice(4)) : i.senses.includes(need) || i.unit === need
+/** The rules with this need, a bit each; a need is a sense, a unit, `sides`, or `cat:` with a category. */
+const rulesWith = (fits: (r: Rule) => boolean): number => FRAMES.reduce((bits, r, k) => (fits(r) ? bits | (1 << k) : bits), 0)
+
+const SIDES = rulesWith(r => r.needs.includes('sides'))
+// worked out once for each sense and unit: the same words come in every message
+const opens = new Map<string, number>()
+const leans = new Map<string, number>()
+const kept = (of: Map<string, number>, key: string, fits: (r: Rule) => boolean): number => {
+  let bits = of.get(key)
+  if (bits === undefined) {
+    bits = rulesWith(fits)
+    of.set(key, bits)
+  }
+  return bits
+}
 
 const gates = (items: Item[]): Gates => {
-  const count = (test: (i: Item) => boolean): Uint16Array => {
-    const out = new Uint16Array(items.length + 1)
-    for (let k = 0; k < items.length; k++) out[k + 1] = out[k]! + (test(items[k]!) ? 1 : 0)
-    return out
+  const open = new Int32Array(items.length)
+  const own = new Int32Array(items.length)
+  for (let k = 0; k < items.length; k++) {
+    const i = items[k]!
+    let bits = i.sides ? SIDES : 0
+    let verbs = 0
+    for (const s of i.senses) {
+      // a name of this farm is in no table, but its category is
+      const at = s.indexOf(':')
+      const cat = at > 0 ? `cat:${s.slice(0, at)}` : undefined
+      const key = cat === 'cat:pile' || cat === 'cat:box' || cat === 'cat:person' ? cat : s
+      bits |= kept(opens, key, r => r.needs.includes(s) || (cat !== undefined && r.needs.includes(cat)))
+      verbs |= kept(leans, key, r => r.ghost === s)
+    }
+    if (i.unit !== undefined) bits |= kept(opens, i.unit, r => r.needs.includes(i.unit!))
+    open[k] = bits
+    own[k] = verbs
   }
-  return {
-    open: FRAMES.map(r => count(i => r.needs.some(n => fits(i, n)))),
-    own: FRAMES.map(r => (r.ghost ? count(i => i.senses.includes(r.ghost!)) : NONE)),
-  }
+  return { open, own }
 }
-
-const NONE = new Uint16Array(0)
 
 const START = ['v:', 'b:', 'sky:', 'stone:']
 
@@ -125,14 +146,21 @@ const GHOST = (sense: string): Item => ({ from: -1, to: -1, senses: [sense], tex
 const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
   const run = items.slice(from, to)
   let left = 0
-  for (const i of run) left += weightOf(i)
+  let opened = 0
+  let verbs = 0
+  for (let k = from; k < to; k++) {
+    left += weightOf(items[k]!)
+    opened |= g.open[k]!
+    verbs |= g.own[k]!
+  }
   let score = -1.2 * left - 0.2
   let seg: Segment = { from, to }
-  for (const [r, rule] of FRAMES.entries()) {
-    const open = g.open[r]![to]! > g.open[r]![from]!
-    const lean = !!rule.ghost && before === rule.name && g.own[r]![to] === g.own[r]![from]
+  for (let r = 0; r < FRAMES.length; r++) {
+    const rule = FRAMES[r]!
+    const open = (opened & (1 << r)) !== 0
+    const lean = before === rule.name && !!rule.ghost && (verbs & (1 << r)) === 0
     if (!open && !lean) continue
-    for (const ghost of lean ? (open ? [false, true] : [true]) : [false]) {
+    for (const ghost of lean ? (open ? BOTH : LEANING) : PLAIN) {
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
@@ -185,6 +213,10 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
   return { score, seg }
 }
 
+const PLAIN = [false]
+const LEANING = [true]
+const BOTH = [false, true]
+
 const MAX_CUTS = 14
 const MAX_SPAN = 10
 
@@ -211,7 +243,7 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
     for (let i = Math.max(0, j - span); i < j; i++) {
       const a = f[i]!
       // what is told and what is planned for a day to come are two clauses
-      if (walls.some(w => w > points[i]! && w < points[j]!)) continue
+      if (walls.length && walls.some(w => w > points[i]! && w < points[j]!)) continue
       const cut = i === 0 ? 0 : where.get(points[i]!)!
       const b = best(items, g, points[i]!, points[j]!, a.frame)
       const score = a.score + b.score - cut

@@ -13,6 +13,8 @@ export interface Lexicon {
   byFirst: Map<string, Phrase[]>
   /** Single words with what they mean, for mending slips. */
   singles: string[]
+  /** Single words that no English table has. */
+  onlySpanish: Set<string>
 }
 
 const add = (byKey: Map<string, Phrase>, table: Record<string, string>, lang: 'en' | 'es') => {
@@ -47,7 +49,10 @@ export const buildLexicon = (en: Record<string, string>, es: Record<string, stri
   const singles = [...byKey.values()]
     .filter(p => p.words.length === 1 && p.words[0]!.length >= 5 && [...p.en, ...p.es].some(s => s !== 'filler'))
     .map(p => p.words[0]!)
-  return { byFirst, singles }
+  const onlySpanish = new Set(
+    [...byKey.values()].filter(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0).map(p => p.words[0]!),
+  )
+  return { byFirst, singles, onlySpanish }
 }
 
 export const LEXICON = buildLexicon(EN_WORDS, ES_WORDS)
@@ -67,8 +72,16 @@ const topicsOf = (...tables: Record<string, string>[]): Map<string, string[]> =>
 
 const TOPICS = topicsOf(EN_WORDS, ES_WORDS)
 
+const spoken = new Map<string, RegExp | undefined>()
+const topic = (sense: string): RegExp | undefined => {
+  if (!spoken.has(sense)) {
+    const phrases = TOPICS.get(sense)?.map(p => p.trim().replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
+    spoken.set(sense, phrases && new RegExp(`(?:^| )(?:${phrases.join('|')})(?= |$)`))
+  }
+  return spoken.get(sense)
+}
+
 /** True where a sentence (words folded, single spaces) speaks of a topic such as `qt:ready`. */
 export const speaksOf = (sense: string, text: string): boolean => {
-  const padded = ` ${text} `
-  return (TOPICS.get(sense) ?? []).some(p => padded.includes(p))
+  return topic(sense)?.test(text) ?? false
 }

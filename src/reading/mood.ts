@@ -21,16 +21,13 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (i.date?.ahead && mood === 'fact') mood = 'plan'
   }
   // "putting the net on after lunch": on the way, not done
-  if (mood === 'fact') {
+  const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm)
+  if (mood === 'fact' && items.some((i, k) => k >= seg.from && k < seg.to && going(i))) {
     const run = items
       .slice(seg.from, seg.to)
       .flatMap(i => i.tokens.map(t => t.norm))
       .join(' ')
-    if (
-      /\b\w+in[g]?\b.*\b(after (lunch|dinner|supper|chores|milking)|later|this afternoon|in a bit|in a minute)\b/.test(run) &&
-      items.slice(seg.from, seg.to).some(i => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm))
-    )
-      return 'plan'
+    if (/\b\w+in[g]?\b.*\b(after (lunch|dinner|supper|chores|milking)|later|this afternoon|in a bit|in a minute)\b/.test(run)) return 'plan'
   }
   return mood
 }

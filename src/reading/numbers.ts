@@ -19,13 +19,24 @@ export interface NumberItem {
   inches?: boolean
 }
 
-// own keys only: "constructor" is a word people may type
-const look = (w: string, ...tables: Record<string, number>[]): number | undefined => tables.find(t => Object.hasOwn(t, w))?.[w]
-const small = (w: string): number | undefined => look(w, EN_UNITS, ES_UNITS)
-const tens = (w: string): number | undefined => look(w, EN_TENS, ES_TENS)
-const hundreds = (w: string): number | undefined => look(w, ES_HUNDREDS)
-const scaleOf = (w: string): number | undefined => (w === 'mil' ? 1000 : look(w, EN_SCALES))
-const counted = (w: string): number | undefined => look(w, EN_COUNTS, ES_COUNTS)
+// maps, not objects: "constructor" is a word people may type; the English value of a word that both languages have wins
+const mapOf = (...tables: Record<string, number>[]): Map<string, number> => new Map(tables.reverse().flatMap(t => Object.entries(t)))
+const SMALL = mapOf(EN_UNITS, ES_UNITS)
+const TENS = mapOf(EN_TENS, ES_TENS)
+const HUNDREDS = mapOf(ES_HUNDREDS)
+const SCALES = mapOf({ mil: 1000 }, EN_SCALES)
+const COUNTS = mapOf(EN_COUNTS, ES_COUNTS)
+const small = (w: string): number | undefined => SMALL.get(w)
+const tens = (w: string): number | undefined => TENS.get(w)
+const hundreds = (w: string): number | undefined => HUNDREDS.get(w)
+const scaleOf = (w: string): number | undefined => SCALES.get(w)
+const counted = (w: string): number | undefined => COUNTS.get(w)
+/** Words that a number in words may begin with. */
+const BEGINS = new Set(
+  [SMALL, TENS, HUNDREDS, SCALES, COUNTS]
+    .flatMap(m => [...m.keys()])
+    .concat(Object.keys(EN_HOMOPHONES), 'a an un una one half medio media quarter inch foot pulgada pie'.split(' ')),
+)
 const fraction = (t: Token | undefined): number | undefined => {
   const m = t && /^(\d{1,3})\/(\d{1,3})$/.exec(t.text)
   if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || ![2, 3, 4, 5, 8, 16].includes(Number(m[2]))) return undefined
@@ -200,7 +211,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     if (ord) return { from: i, to: i + 1, value: Number(ord[1]), ordinal: true }
     return undefined
   }
-  if (t.kind !== 'word') return undefined
+  if (t.kind !== 'word' || !BEGINS.has(n)) return undefined
   if (n === 'quarter' && (tokens[i + 1]?.norm === 'inch' || (tokens[i + 1]?.norm === 'of' && tokens[i + 2]?.norm === 'an')))
     return { from: i, to: tokens[i + 1]!.norm === 'of' ? i + 3 : i + 1, value: 0.25 }
   if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && tail(tokens, i + 1))

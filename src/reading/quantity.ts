@@ -8,7 +8,9 @@ import type { Token } from './token.ts'
 
 export const phraseAt = (tokens: Token[], i: number, word = tokens[i]!.norm): Phrase | undefined => {
   for (const p of LEXICON.byFirst.get(word) ?? []) {
-    if (p.words.every((w, k) => k === 0 || tokens[i + k]?.norm === w)) return p
+    let k = 1
+    while (k < p.words.length && tokens[i + k]?.norm === p.words[k]) k++
+    if (k >= p.words.length) return p
   }
   return undefined
 }
@@ -41,10 +43,13 @@ export const make = (tokens: Token[], from: number, to: number, senses: string[]
   from,
   to,
   senses,
-  text: tokens
-    .slice(from, to)
-    .map(t => t.text)
-    .join(' '),
+  text:
+    to === from + 1
+      ? tokens[from]!.text
+      : tokens
+          .slice(from, to)
+          .map(t => t.text)
+          .join(' '),
   tokens: tokens.slice(from, to),
   ...more,
 })
@@ -77,6 +82,11 @@ export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number
   return sides.length >= 2 && sides.length <= 3 ? { to: k, sides } : undefined
 }
 
+/** Words between a number and its unit. */
+const PASSED_OVER = new Set(
+  'of more mas de d big full good nice heavy small little other buenos extra additional heaping short square solid'.split(' '),
+)
+
 const UNIT_OF_MARK: Record<string, Unit> = { '#': 'lb', '%': 'pct' }
 
 /** A number with what stands behind it: 7 loads, 12 ft 6, 34 %, 9800#. */
@@ -97,32 +107,9 @@ export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item
   }
   let at = n.to
   // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
-  const skip = new Set([
-    'of',
-    'more',
-    'mas',
-    'de',
-    'd',
-    'big',
-    'full',
-    'good',
-    'nice',
-    'heavy',
-    'small',
-    'little',
-    'other',
-    'buenos',
-    'more',
-    'extra',
-    'additional',
-    'heaping',
-    'short',
-    'square',
-    'solid',
-  ])
   while (
     tokens[at] &&
-    (skip.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) &&
+    (PASSED_OVER.has(tokens[at]!.norm) || (/^an?$/.test(tokens[at]!.norm) && tokens[at - 1]!.norm === 'of') || isMore(tokens, at)) &&
     at - n.to < 2 &&
     !isUnit(tokens, at)
   )

@@ -17,6 +17,7 @@ const kindOf = (i: Item | undefined): string | undefined => {
  * value goes, the second stands; a unit said with the first is kept where the second has none.
  */
 export const repair = (items: Item[], trace: string[]): Item[] => {
+  if (!items.some(i => has(i, 'fix:no'))) return items
   let out = items
   for (let guard = 0; guard < 4; guard++) {
     const at = out.findIndex((i, k) => k > 0 && has(i, 'fix:no') && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)))

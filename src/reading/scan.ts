@@ -23,7 +23,7 @@ export const languageOf = (tokens: Token[], fallback: Lang, isName: (word: strin
       if (p.es.length && !p.en.length) es += p.words.length
       i += p.words.length - 1
     }
-    if (/[ñ¿¡áéíóú]/i.test(t.text)) es++
+    if (t.norm !== t.text && /[ñ¿¡áéíóú]/i.test(t.text)) es++
   }
   return en === es ? fallback : en > es ? 'en' : 'es'
 }
@@ -46,12 +46,7 @@ export const scan = (
   dates: (tokens: Token[], taken: (i: number) => boolean) => DateItem[],
   fallback: Lang,
 ): Scan => {
-  const spanish = typed.some(
-    (t, i) =>
-      t.kind === 'word' &&
-      (LEXICON.byFirst.get(t.norm)?.some(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0) ?? false) &&
-      i >= 0,
-  )
+  const spanish = typed.some(t => t.kind === 'word' && LEXICON.onlySpanish.has(t.norm))
   const tokens = respell(LEXICON, typed, w => names.byFirst.has(w) || COMMON.has(w), spanish || fallback === 'es')
   const lang = languageOf(tokens, fallback, w => names.byFirst.has(w))
   const n = tokens.length

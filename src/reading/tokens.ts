@@ -1,7 +1,12 @@
 import type { Token } from './token.ts'
 
 /** Folds case and accents; ñ becomes n. Length may change, so spans are taken from the original text. */
-export const foldWord = (text: string): string =>
+export const foldWord = (text: string): string => (PLAIN.test(text) ? text : folded(text))
+
+// most words are typed so
+const PLAIN = /^[a-z0-9]+$/
+
+const folded = (text: string): string =>
   text
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
@@ -40,18 +45,16 @@ export const tokenise = (text: string, most = Number.POSITIVE_INFINITY): Token[]
     const g = m.groups!
     const raw = m[0]
     const from = m.index
-    const base = { text: raw, norm: foldWord(raw), from, to: from + raw.length }
-    if (g.number !== undefined) out.push({ ...base, kind: 'number', value: Number(raw.replace(/,/g, '')) })
-    else if (g.thousands !== undefined)
-      out.push({ ...base, norm: raw.toLowerCase(), kind: 'number', value: Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3 })
-    else if (g.glyph !== undefined) out.push({ ...base, norm: raw, kind: 'number', value: GLYPHS[raw]! })
-    else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches)
-      out.push({ ...base, norm: raw.toLowerCase(), kind: 'number' })
-    else if (g.link ?? g.phone) out.push({ ...base, norm: g.link ? '<link>' : '<phone>', kind: 'mark' })
-    else if (g.texted !== undefined)
-      out.push({ ...base, norm: /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today', kind: 'word' })
-    else if (g.word !== undefined) out.push({ ...base, kind: 'word' })
-    else out.push({ ...base, norm: raw === '\n' ? '.' : raw, kind: 'mark' })
+    const put = (kind: Token['kind'], norm: string, value?: number) =>
+      out.push({ text: raw, norm, from, to: from + raw.length, kind, value })
+    if (g.word !== undefined) put('word', foldWord(raw))
+    else if (g.number !== undefined) put('number', raw, Number(raw.replace(/,/g, '')))
+    else if (g.thousands !== undefined) put('number', raw.toLowerCase(), Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3)
+    else if (g.glyph !== undefined) put('number', raw, GLYPHS[raw]!)
+    else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) put('number', raw.toLowerCase())
+    else if (g.link ?? g.phone) put('mark', g.link ? '<link>' : '<phone>')
+    else if (g.texted !== undefined) put('word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
+    else put('mark', raw === '\n' ? '.' : raw)
   }
   return out
 }
