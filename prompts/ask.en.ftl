@@ -95,6 +95,10 @@ n-batch-value = { $value ->
 ask-same = { CAP($who) } logged that already: { $what }. Same ones, or more?
 ask-face-back = The face was at { $was } ft, now { $now } ft? A face does not go back. Which is right?
 ask-others = { CAP($who) } logged that one: { $what }. { CAP($who) } or the owner has to say yes. Change it?
+ask-remove = Take { $name } out of the book, with { $entries ->
+    [one] its one entry
+   *[other] all its { $entries } entries
+}?
 ask-in-all = { $logged } logged already. Is { $said } the count in all, or that many more?
 ask-meant = Did you mean: { $what }?
 ask-slot-generic = { $slot ->

@@ -95,6 +95,10 @@ n-batch-value = { $value ->
 ask-same = Eso ya lo anotó { $who }: { $what }. ¿Los mismos, o más?
 ask-face-back = La cara iba en { $was } pies, ¿y ahora en { $now }? La cara no regresa. ¿Cuál es la buena?
 ask-others = Eso lo anotó { $who }: { $what }. Falta el sí de { $who } o del dueño. ¿Se cambia?
+ask-remove = ¿Saco { $name } del libro, con { $entries ->
+    [one] su único registro
+   *[other] sus { $entries } registros
+}?
 ask-in-all = Ya hay { $logged } anotados. ¿{ $said } es el total, o son otros tantos?
 ask-meant = ¿Es esto: { $what }?
 ask-slot-generic = { $slot ->

@@ -16,6 +16,7 @@ total-open-damage = { $count ->
 }
 total-left = About { n-days } left.
 took-back = Took back: { $what }.
+took-back-many = Took back { $count } entries.
 corrected = Now { $now } (was { $was }).
 
 did-pile = { HAS($known) ->

@@ -18,6 +18,7 @@ total-open-damage = { $count ->
 }
 total-left = Quedan unos { n-days }.
 took-back = Se quitó: { $what }.
+took-back-many = Se quitaron { $count } registros.
 corrected = Ahora { $now } (antes { $was }).
 
 did-pile = { HAS($known) ->

@@ -37,6 +37,19 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       if (kind === 'hail' || kind === 'wind') act.slots.cause = kind
       act.date ??= before.act.date
     }
+    // "6 loads corn to north then 4 more": what is not named again is the same feed
+    if (
+      before &&
+      (before.sentence === sentence || act.more === true) &&
+      act.frame === 'load' &&
+      before.act.frame === 'load' &&
+      act.slots.crop === undefined &&
+      act.slots.box === undefined &&
+      before.act.slots.crop !== undefined
+    ) {
+      act.slots.crop = before.act.slots.crop
+      if (before.act.slots.cut !== undefined) act.slots.cut = before.act.slots.cut
+    }
     // "opened lane this morning, fed 9,000": opened to feed, and fed from there
     const after = acts[k + 1]
     if (act.frame === 'open' && after && (after.act.frame === 'feed' || after.act.frame === 'face') && after.act.mood === 'fact') {

@@ -1,4 +1,5 @@
 import type { Day } from '../units/calendar.ts'
+import { aliasIn } from './alias.ts'
 import { isQuestion, readAsk } from './asks.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
@@ -99,8 +100,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     let from = 0
     let lost = 0
     const first = found.length
-    const goesOn = n === 0 && (has(run[0], 'and') || run.some(i => has(i, 'more')))
-    for (const seg of clauses(run, goesOn ? ctx.last : undefined)) {
+    const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
+    for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
         // a number that no clause explains makes the whole sentence doubtful
         lost += run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined).length
@@ -165,6 +166,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     lang: s.lang,
     lesson,
     forget,
+    alias: lesson ? undefined : aliasIn(text, ctx.names),
+    cut: tokens.length >= mostTokens,
     asksLessons: asksLessons(text),
     plain,
     acts: code ? [] : acts,

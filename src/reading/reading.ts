@@ -1,3 +1,4 @@
+import type { Alias } from './alias.ts'
 import type { DateItem, Item } from './item.ts'
 import type { Lang } from './scan.ts'
 
@@ -113,10 +114,14 @@ export interface Reading {
   /** A word of the farm's own that is being taught, taken back, or asked for. */
   lesson?: { word: string; means: string }
   forget?: string
+  /** A second name for a known pile. */
+  alias?: Alias
   asksLessons: boolean
   /** Trade words met, known words, all words. */
   trade: number
   words: number
   questionMark: boolean
+  /** It was longer than is read: only its beginning was. */
+  cut: boolean
   trace: string[]
 }

@@ -30,6 +30,8 @@ export const askFaceBack = (was: number, now: number): Message => m('ask-face-ba
 export const askOthers = (who: string, drafts: Draft[]): Message => m('ask-others', { who, what: drafts.map(phrase) })
 /** `said` in all, where `logged` are in the book. */
 export const askInAll = (logged: number, said: number): Message => m('ask-in-all', { logged, said })
+/** All that is told of a pile or a box, before it is taken out of the book. */
+export const askRemove = (name: string, entries: number): Message => m('ask-remove', { name, entries })
 export const askMeant = (what: Datum): Message => m('ask-meant', { what })
 export const askSlot = (slot: string): Message => m('ask-slot-generic', { slot })
 

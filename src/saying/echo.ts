@@ -51,7 +51,10 @@ export const echoAll = (events: Event[], extraOf: (event: Event, index: number) 
 }
 
 /** "Took back: 7 loads corn silage on north." */
-export const tookBack = (events: Event[]): Message => m('took-back', { what: events.map(e => phrase(e)) })
+/** More than this many are counted, not listed. */
+const LISTED = 5
+export const tookBack = (events: Event[]): Message =>
+  events.length > LISTED ? m('took-back-many', { count: events.length }) : m('took-back', { what: events.map(e => phrase(e)) })
 
 /** Slots whose old number alone says enough beside the new phrase. */
 const BARE = new Set([

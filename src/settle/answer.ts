@@ -82,8 +82,9 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       return undefined
     }
     case 'ask-others':
+    case 'ask-remove':
     case 'ask-meant':
-      if (b.yes && !b.no && b.rest <= 1) return code === 'ask-others' ? { act: 'undo' } : { act: 'sure' }
+      if (b.yes && !b.no && b.rest <= 1) return code === 'ask-meant' ? { act: 'sure' } : { act: 'undo' }
       if (b.no && b.rest <= 1) return { act: 'drop' }
       return undefined
     case 'ask-face-back':

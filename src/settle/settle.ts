@@ -4,6 +4,8 @@ import type { Reading } from '../reading/reading.ts'
 import { notYours } from '../saying/ask.ts'
 import { lapsed } from './answer.ts'
 import type { Context } from './context.ts'
+import { removed } from './remove.ts'
+import { renamed } from './rename.ts'
 import { answered } from './reply.ts'
 import { edited, fixed } from './revise.ts'
 import { clear, m, nothing, type Settled } from './settled.ts'
@@ -21,7 +23,7 @@ export const settle = (r: Reading, c: Context): Settled => {
   if (c.role === 'viewer' && !r.asks.length) return writes && !r.chatter ? nothing('refused', m('refused-viewer')) : unread(r, c)
   if (c.message.edits !== undefined) return edited(r, c)
   const old = [...c.book.questions.values()].filter(q => q.chat === c.message.chat && lapsed(c, q))
-  const s = answeredOrTold(r, c)
+  const s = { ...answeredOrTold(r, c), cut: r.cut }
   return old.length ? { ...s, entries: [...old.map((q): Body => ({ kind: 'close', question: q.id, how: 'lapsed' })), ...s.entries] } : s
 }
 
@@ -29,7 +31,9 @@ const answeredOrTold = (r: Reading, c: Context): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
   const lesson = taught(r, c)
   if (lesson) return lesson
-  if (removes(r, c)) return c.role === 'owner' ? unread(r, c) : nothing('refused', notYours())
+  if (r.alias) return renamed(r.alias, c)
+  const removal = removed(r, c)
+  if (removal) return removal
   const answer = answered(r, c)
   if (answer) return answer
   const fix = fixed(r, c)
@@ -56,8 +60,3 @@ const taught = (r: Reading, c: Context): Settled | undefined => {
     entries: [entry],
   }
 }
-
-/** "delete the far corner pile": only the owner takes a pile out of the book. */
-const removes = (_r: Reading, c: Context): boolean =>
-  /\b(delete|remove|erase|borra|elimina)\b.*\b(pile|box|pila|caja|monton)\b/i.test(c.message.text) &&
-  !/\b(that|last|it)\b/i.test(c.message.text)

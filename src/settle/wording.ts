@@ -43,6 +43,7 @@ export const words = (book: Book, s: Settled, got: (Answer | Refused)[], day: st
   for (const a of got)
     out.push(...(isAnswer(a) ? tell({ ...a, ...(a.about === 'help' ? { examples: examplesFor(book) } : {}) } as Answer) : [a]))
   if (s.question) out.push(s.question.ask)
+  if (s.cut && s.outcome !== 'ignored') out.push({ code: 'read-first-words', data: {} })
   if (s.word) out.push(s.word.code === 'puzzled' ? puzzled(examplesFor(book).slice(0, 2)) : s.word)
   return out
 }

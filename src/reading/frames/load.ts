@@ -77,6 +77,7 @@ export const load = (p: Pool): Found | undefined => {
           hasCat(nx, 'say') ||
           boxAt >= 0 ||
           has(nx, 'more') ||
+          has(p.before(k), 'more') ||
           again ||
           (verb >= 0 && weight < 0))
       )
@@ -164,13 +165,12 @@ const takeField = (p: Pool): string | undefined => {
         /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(
           i.tokens[0]!.norm,
         )
+      // "campo de los Meyer"
+      const owner = has(p.items[end + 1], 'filler') && p.items[end + 1]!.senses.length === 1 ? end + 2 : end + 1
       const joins =
-        end > from &&
-        has(i, 'off') &&
-        p.items[end + 1] !== undefined &&
-        (p.items[end + 1]!.senses.length === 0 || hasCat(p.items[end + 1], 'person'))
+        end > from && has(i, 'off') && p.free(owner) && (p.items[owner]!.senses.length === 0 || hasCat(p.items[owner], 'person'))
       if (joins) {
-        end += 2
+        end = owner + 1
         continue
       }
       if (!ok) break
