@@ -2,8 +2,8 @@ import type { Segment } from './clauses.ts'
 import { has, hasCat, type Item } from './item.ts'
 import type { Mood } from './reading.ts'
 
-/** How a clause was meant, by the words of mood in it and before it. */
-export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined): Mood => {
+/** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
+export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
   let mood: Mood = carried ?? 'fact'
   for (let k = from; k < seg.to; k++) {
     const i = items[k]!
@@ -17,7 +17,10 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
     if (has(i, 'm:no') && !has(i, 'find:good') && (inside || k >= from)) mood = 'denial'
     if (has(i, 'm:tell') && mood === 'fact') mood = 'hearsay'
-    if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx')) mood = 'plan'
+    // "5 loads, luego otros 3": then, not later
+    const then =
+      told && has(i, 'and') && (from > 0 || has(items[k + 1], 'more')) && items.slice(from, k).every(x => has(x, 'and') || has(x, 'comma'))
+    if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx') && !then) mood = 'plan'
     if (i.date?.ahead && mood === 'fact') mood = 'plan'
   }
   // "putting the net on after lunch": on the way, not done

@@ -109,7 +109,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         // a mood said in a clause of its own reaches the next: "hope | it hails"
         continue
       }
-      const mood = moodOf(run, from, seg, carried)
+      const mood = moodOf(run, from, seg, carried, found.at(-1)?.act.mood === 'fact')
       if (mood === 'hope' || mood === 'if' || mood === 'hearsay' || mood === 'plan')
         carried = mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan')) ? undefined : mood
       seg.act.mood =

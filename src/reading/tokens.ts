@@ -28,7 +28,7 @@ const PATTERN = new RegExp(
     String.raw`(?<fraction>\d{1,3}\/\d{1,3}(?:\/\d{2,4})?)`,
     String.raw`(?<number>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)`,
     String.raw`(?<word>[\p{L}\p{M}]+(?:[’'´\u0060][\p{L}\p{M}]+)*)`,
-    String.raw`(?<glyph>[½¼¾⅓⅔])`,
+    '(?<glyph>[½¼¾⅓⅔])',
     String.raw`(?<mark>[.,;:!?¿¡()#%$&+=*@"“”\n\/-])`,
   ].join('|'),
   'giu',
