@@ -7,7 +7,7 @@ import type { Reading } from '../../src/reading/reading.ts'
 /** The longest message the house takes. */
 const MOST = 4096
 /** What one message may take, ms of processor time. */
-const LIMIT_MS = 60
+const LIMIT_MS = 20
 
 const contextOf = (piles: string[]): ReadContext => ({
   names: indexNames({
