@@ -35,6 +35,8 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     )
       return true
     // Spanish "que" joins clauses; it asks only before a thing
+    // "de que esta hecho"
+    if (has(i, 'q:what') && n === 0 && /^de$/.test(items[k - 1]?.tokens[0]?.norm ?? '')) return true
     if (
       has(i, 'q:what') &&
       /^(que|q|ke|k)$/.test(i.tokens[0]!.norm) &&
@@ -45,7 +47,9 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
         (hasCat(items[k + 1], 'mat') ||
           hasCat(items[k + 1], 'unit') ||
           hasCat(items[k + 1], 'dim') ||
-          /^(tan|tanto|mezcla|tamano|ancho|hay|tal)$/.test(items[k + 1]!.tokens[0]!.norm))
+          /^(tan|tanto|mezcla|tamano|ancho|hay|tal|medida|porcentaje|proporcion|perdida|merma|densidad|necesitamos|necesito|ocupamos|ocupo|falta|toca|sigue)$/.test(
+            items[k + 1]!.tokens[0]!.norm,
+          ))
       )
     )
       continue
@@ -54,8 +58,13 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
       const word = i.tokens[0]!.norm
       const next = items[k + 1]
       const first = next?.tokens[0]?.norm ?? ''
-      if (/^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|llegamos|sera|si|shd|am)$/.test(word))
-        return n === 0 || hasCat(content[n - 1]?.i, 'pile')
+      if (
+        /^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|hay|llegaremos|llegamos|sera|si|shd|am)$/.test(
+          word,
+        )
+      )
+        // "we should check the covers" tells
+        return (n === 0 && !PRONOUN.test(items[k - 1]?.tokens[0]?.norm ?? '')) || hasCat(content[n - 1]?.i, 'pile')
       if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person'))) return true
     }
   }
@@ -67,6 +76,7 @@ interface Seen {
   s: (sense: string) => boolean
   c: (cat: string) => boolean
   text: string
+  numbers: boolean
 }
 
 const VERB_TYPES: [string, FrameName][] = [
@@ -86,14 +96,17 @@ const VERB_TYPES: [string, FrameName][] = [
 
 /** The rules, most particular first. Each says which question it hears, or nothing. */
 const RULES: [string, (x: Seen) => boolean][] = [
-  ['help', x => x.s('q:help')],
+  ['help', x => x.s('q:help') && !/\b(thanks|thank|thx|gracias)\b/.test(x.text)],
   ['why', x => x.s('q:why') && !x.c('crop') && !x.c('mat')],
   ['checks', x => (x.s('q:when') || x.s('q:howlong')) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
+  // "has anyone checked lane" wants the last time
+  ['checks', x => /\b(anyone|anybody|somebody|alguien)\b/.test(x.text) && (x.s('v:check') || x.s('b:check'))],
   [
     'who',
     x =>
       x.s('q:who') &&
-      (VERB_TYPES.some(([s]) => x.s(s)) ||
+      (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) && (x.c('mat') || x.c('pile'))) ||
+        VERB_TYPES.some(([s]) => x.s(s)) ||
         /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(
           x.text,
         )),
@@ -107,8 +120,10 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ],
   ['history', x => x.s('q:happened')],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
-  ['face', x => x.s('qt:face')],
-  ['mix', x => x.s('qt:mix') && !x.s('unit:batch')],
+  ['face', x => x.s('qt:face') || (/\b(enough|suficiente|bastante)\b/.test(x.text) && x.s('per:day') && (x.s('v:take') || x.s('v:feed')))],
+  ['mix', x => x.s('qt:mix') && (!x.s('unit:batch') || !x.numbers)],
+  // "how much of north is corn"
+  ['mix', x => x.c('pile') && x.c('crop') && /\b(how much|what part|cuanto|que tanto) (of|de|del)\b.*\b(is|es)\b/.test(x.text)],
   ['mix', x => x.s('qt:mix') && (x.s('q:what') || x.s('q:how')) && !x.s('v:feed')],
   ['loss', x => x.s('qt:loss') && (x.s('q:what') || x.s('q:howmany') || x.s('q:how') || x.s('q:yesno'))],
   ['plan', x => x.s('qt:plan') && !x.c('mat') && !(x.s('v:measure') && x.c('pile'))],
@@ -117,6 +132,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
     x =>
       /\bwhat if\b|\by si\b/.test(x.text) ||
       (x.s('qt:reach') &&
+        !(x.s('q:howlong') && !x.c('cutword') && !x.s('date')) &&
         (x.c('crop') ||
           x.c('cutword') ||
           x.c('say') ||
@@ -134,7 +150,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
         x.s('v:cover') ||
         x.s('b:cover') ||
         x.s('m:plan') ||
-        /\b(need|take|ocup\w*|necesit\w*|for|para|tapar)\b/.test(x.text)) &&
+        /\b(need|take|ocup\w*|necesit\w*|for|para|tapar|medida|lleva)\b/.test(x.text)) &&
       !/\b(have|left|got|hay|tenemos|quedan)\b/.test(x.text),
   ],
   [
@@ -192,10 +208,17 @@ export const readAsk = (items: Item[]): AskSaid | undefined => {
     if (i.sides) senses.add('sides')
   }
   const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
-  const seen: Seen = { items, s: s => (s.startsWith('qt:') ? speaksOf(s, text) : senses.has(s)), c: c => cats.has(c), text }
+  const seen: Seen = {
+    items,
+    s: s => (s.startsWith('qt:') ? speaksOf(s, text) : senses.has(s)),
+    c: c => cats.has(c),
+    text,
+    numbers: items.some(i => i.num !== undefined),
+  }
   const rule = RULES.find(([, fits]) => fits(seen))
   if (!rule) return undefined
-  const about = rule[0]
+  // "show me lane this week": a pile over some days is its history
+  const about = rule[0] === 'status' && items.some(i => i.date?.span) ? 'history' : rule[0]
   const slots: Record<string, unknown> = {}
   const pile = items.find(i => hasCat(i, 'pile'))
   if (pile) slots.pile = valueOf(pile, 'pile')

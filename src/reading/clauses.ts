@@ -1,9 +1,10 @@
 import { cover } from './frames/cover.ts'
-import { box, pack, pile, ration, size, test } from './frames/facts.ts'
+import { box, pile, ration, size, test } from './frames/facts.ts'
 import { feed, spoil } from './frames/feed.ts'
 import { check, damage, patch } from './frames/harm.ts'
 import { harvest } from './frames/harvest.ts'
 import { load } from './frames/load.ts'
+import { pack } from './frames/pack.ts'
 import { empty, face, open, shift } from './frames/pileLife.ts'
 import type { Found } from './frames/slots.ts'
 import { supply } from './frames/supply.ts'
@@ -30,17 +31,17 @@ export const FRAMES: Rule[] = [
   { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
   { name: 'shift', frame: shift, needs: ['v:push', 'b:push'] },
   { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
-  { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre'] },
+  { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre', 'approx'] },
   { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'] },
   { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'] },
   { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
   { name: 'pack', frame: pack, needs: ['v:pack'] },
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
-  { name: 'face', frame: face, needs: ['thing:face', 'thing:left'] },
+  { name: 'face', frame: face, needs: ['thing:face', 'thing:left', 'thing:at'] },
   { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
   { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more'], ghost: 'v:put' },
   { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take', 'batch', 'off', 'cat:group', 'unit:head'], ghost: 'v:feed' },
-  { name: 'open', frame: open, needs: ['v:open', 'b:open'] },
+  { name: 'open', frame: open, needs: ['v:open', 'b:open', 'v:uncover'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
   { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use'] },

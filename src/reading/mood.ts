@@ -7,7 +7,9 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
   let mood: Mood = carried ?? 'fact'
   for (let k = from; k < seg.to; k++) {
     const i = items[k]!
-    if (has(i, 'find:good')) continue
+    // "nothing wrong" finds; "nothing fed yet" denies
+    if (has(i, 'find:good') && !(has(i, 'm:no') && seg.act !== undefined && seg.act.frame !== 'check' && seg.act.frame !== 'damage'))
+      continue
     const inside = k >= seg.from
     if (has(i, 'but')) mood = 'fact'
     if (has(i, 'so') && inside && seg.act?.frame !== 'open') return 'plan'
@@ -15,11 +17,14 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     // "si, di 11 mil": yes, not if
     const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
     if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
-    if (has(i, 'm:no') && !has(i, 'find:good') && (inside || k >= from)) mood = 'denial'
+    if (has(i, 'm:no') && (inside || k >= from)) mood = 'denial'
     if (has(i, 'm:tell') && mood === 'fact') mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later
     const then =
       told && has(i, 'and') && (from > 0 || has(items[k + 1], 'more')) && items.slice(from, k).every(x => has(x, 'and') || has(x, 'comma'))
+    // "opened lane, going to feed out of it": opened already
+    const purpose = seg.act?.frame === 'open' && seg.act.slots.why !== undefined && items.slice(seg.from, k).some(x => has(x, 'v:open'))
+    if (purpose) continue
     if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx') && !then) mood = 'plan'
     if (i.date?.ahead && mood === 'fact') mood = 'plan'
   }

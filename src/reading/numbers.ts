@@ -155,6 +155,8 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
   return { to: k, value }
 }
 
+const AFTER_K = /^(?:of|off|from|out|on|lb|lbs|pounds?|de|del|libras?|a|al|in|per|to)?$/
+
 const ORDINAL = /^(\d{1,2})(st|nd|rd|th|ra|da|do|er|ro|ta|to|va|vo|°|º|ª)$/
 
 const PARTS: Record<string, number> = { quarters: 4, thirds: 3, eighths: 8, tenths: 10, cuartos: 4, tercios: 3, decimos: 10, decimas: 10 }
@@ -197,6 +199,9 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
         if (h) return { from: i, to: to + h.length, value: value + scale * h.adds }
         return { from: i, to, value }
       }
+      // "12 k from lane": thousands written apart; Spanish "k" for "que" is followed by a verb
+      if (next?.norm === 'k' && t.value < 1000 && AFTER_K.test(tokens[i + 2]?.norm ?? ''))
+        return { from: i, to: i + 2, value: t.value * 1000 }
       const h = tail(tokens, i + 1)
       if (h) return { from: i, to: i + 1 + h.length, value: t.value + h.adds }
       return { from: i, to: i + 1, value: t.value }

@@ -72,7 +72,10 @@ export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number
     let j = k
     const unit = tokens[j]?.norm
     if (unit === 'ft' || unit === 'feet' || unit === 'foot' || unit === 'pies' || unit === 'pie') j++
-    if (tokens[j] && BY.has(tokens[j]!.norm) && tokens[j + 1] && numberAt(tokens, j + 1)) {
+    // "34 por ciento" is a share
+    const share =
+      tokens[j]?.norm === 'por' && /^(?:ciento|siento)$/.test(tokens[j + 1]?.norm ?? '') && numberAt(tokens, j + 1)?.to === j + 2
+    if (tokens[j] && !share && BY.has(tokens[j]!.norm) && tokens[j + 1] && numberAt(tokens, j + 1)) {
       k = j + 1
       continue
     }

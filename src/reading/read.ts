@@ -31,7 +31,7 @@ export interface ReadContext {
 const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 
 /** Words beyond these are talk. */
-const mostTokens = 300
+const mostTokens = 240
 
 /** Sentences: runs of items between full stops. A stop behind a short measure ("12 ft. wide") is none. */
 const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
@@ -75,10 +75,12 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   let carried: Mood | undefined
   for (const [n, sentence] of sentences(items).entries()) {
     const run = sentence.items
-    const word = wordy(run, text)
+    const word = wordy(run, text, ctx.now.day)
     if (word) {
-      found.push({ act: word, sentence: n })
-      explained += word.used
+      for (const act of word) {
+        found.push({ act, sentence: n })
+        explained += act.used
+      }
       continue
     }
     if (isQuestion(run, sentence.mark)) {

@@ -196,6 +196,17 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     }
   }
   // "en lane no, en old slab": a value, a no, another of its kind
+  // "far corner, no north", "son 6 no 7": no pause behind the no, and the first one stands
+  const denied = items.findIndex(
+    (i, k) => k > 0 && has(i, 'fix:no') && /^no$/.test(i.tokens[0]!.norm) && !has(items[k + 1], 'comma') && !has(items[k + 1], 'fix:make'),
+  )
+  if (denied > 0 && content.length <= 6) {
+    const good = values(items.slice(0, denied))
+    const bad = values(items.slice(denied + 1))
+    const keys = Object.keys(bad)
+    if (keys.length && keys.length === Object.keys(good).length && keys.every(k => k in good && good[k] !== bad[k]))
+      return { kind: 'change', slots: good, wrong: bad, strength: 2 }
+  }
   const mid = items.findIndex((i, k) => k > 0 && has(i, 'fix:no') && /^no$/.test(i.tokens[0]!.norm))
   if (mid > 0 && content.length <= 5) {
     const before = values(items.slice(0, mid))
@@ -222,6 +233,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (not > 0) {
     const bad = values(items.slice(not + 1))
     const good = values(items.slice(0, not))
+    // "6 loads, not 7": the second number is of the first one's kind
+    const counted = ['count', 'lb', 'feet', 'dmPct', 'inches'].find(k => k in good)
+    if (counted && 'number' in bad && !('number' in good)) {
+      bad[counted] = bad.number
+      delete bad.number
+    }
     if (Object.keys(bad).length && Object.keys(bad).every(k => k in good)) {
       wrong = bad
       right = items.slice(0, not)
@@ -229,6 +246,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   }
   // a place word alone ("north end") is no new pile
   const slots = values(right)
+  // "no 7, 6"
+  if (no === 0 && slots.number !== undefined && slots.number2 !== undefined && items.some(i => has(i, 'comma'))) {
+    wrong = { number: slots.number }
+    slots.number = slots.number2
+    delete slots.number2
+  }
   if (!Object.keys(slots).length && !dates) {
     const strange = items.filter(i => !i.senses.length)
     if (no === 0 && strange.length === 1 && content.length <= 3) slots.strange = strange[0]!.text.toLowerCase()

@@ -37,7 +37,7 @@ describe.each(tables)('%s', file => {
   const meanings = linesOf<Meaning>(join(FOLDER, 'meanings', file))
   it('each is said in both languages, in as many ways', () => {
     expect(meanings.filter(m => m.en.length < LEAST || m.es.length < LEAST).map(m => m.meaning)).toEqual([])
-    const all = meanings.flatMap(m => [...m.en, ...m.es].map(text => `${m.meaning}: ${text}`))
+    const all = meanings.flatMap(m => [...m.en.map(text => `en ${m.meaning}: ${text}`), ...m.es.map(text => `es ${m.meaning}: ${text}`)])
     expect(new Set(all).size).toBe(all.length)
   })
   it.each(meanings)('$meaning', m => {

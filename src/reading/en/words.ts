@@ -11,7 +11,7 @@ export const EN_WORDS: Record<string, string> = {
     'fd, fed, feed out, fed out, feeding, feedin, fedd, gave, gave em, gave them, gave cows, went thru, went through, used up off, ate, they ate, cows ate',
   'b:feed': 'feed, give',
   'v:take':
-    'took, takin, taking, taken, pulled, pulling, pulled off, shaved, faced off, knocked down, knocked, cut, came off, scraped, loaded out, moved off, facing off, defaced, dug out, scooped',
+    'took, takin, taking, removed, removing, taken, pulled, pulling, pulled off, shaved, faced off, knocked down, knocked, cut, came off, scraped, loaded out, moved off, facing off, defaced, dug out, scooped',
   'b:take': 'take, pull',
   'v:cover':
     'covered, coverd, cvrd, covering, tarped, sheeted, sealed, sealed up, buttoned up, coverin, closed up, wrapped up, got covered, tucked in, covered up, got plastic on, plastic is on, cover is on',
@@ -40,7 +40,7 @@ export const EN_WORDS: Record<string, string> = {
     'tested, testd, tests, testing, came back, came back at, test came back, ran, running, come back, tested out at, checked in at, came out at, test, probed, tester says, lab says, koster said',
   'v:buy': 'bot, boght, bought, picked up, got in, ordered in, came in, received, purchased, brought home, got',
   'v:have':
-    'have, got, have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count',
+    'have, got, have got, we have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count',
   'v:use': 'used, used up, using, went thru, lost, tore up, threw away',
   'v:measure':
     'measured, measurd, came out, came out to, comes to, taped out, taped out at, measures, measuring, ended up, stepped off, paced off, wound up, turned out',
@@ -164,7 +164,7 @@ export const EN_WORDS: Record<string, string> = {
   'sky:hail': 'hail, hailed, hailing, hale, hail storm, hailstorm, haild, hails, hailstones, hail stones, hale storm, hailing',
   'sky:wind': 'wind, winds, windy, gust, gusts, gusting, blowing hard, blew, windstorm, wind storm, wnd, gusted, blow',
   'sky:rain':
-    'rain, rained, raining, rains, rainfall, downpour, rain in the gauge, rain gauge, in the gauge, rian, poured, showers, rained hard, of rain, rane, thunderstorm',
+    'rain gauge says, gauge says, gauge shows, rain gauge shows, gauge had, gauge read, rain, rained, raining, rains, rainfall, downpour, rain in the gauge, rain gauge, in the gauge, rian, poured, showers, rained hard, of rain, rane, thunderstorm',
   'sky:snow': 'snow, snowed, snowing, blizzard, snoed, snows, snowfall',
   'sky:freeze': 'freeze, froze, frost, frozen, hard freeze, hard frost, killing frost, freezing, frosted, first frost, first freeze, frz',
   'sky:thaw': 'thaw, thawed, thawing, thawin, melting, warmed up, melted, thaw out, warm spell',
@@ -196,12 +196,13 @@ export const EN_WORDS: Record<string, string> = {
     'trouble, bad, not good, problem, problems, looks bad, rough, a mess, needs work, needs fixing, issue, issues, needs attention, messed up, not right, wrong',
   'thing:covers':
     'covers, the covers, piles, all the piles, all piles, every pile, plastics, all of them, em all, them all, everything, the pales, pales, the piles, all three, both piles, all the covers, plastic on all of em, all covers, whole bunch, all of the piles, all the pales, each pile, the rounds, rounds, round, the lot',
-  'thing:face': 'face, fase, feed face, feeding face, fce, the face, feedface',
+  'thing:at': 'we are at, were at, we re at, down to, now at',
+  'thing:face': 'fed back to, face, fase, feed face, feeding face, fce, the face, feedface',
   'thing:left': 'left, to go, remaining, left to feed, left in, still left, more to go, lft',
   'thing:spoiled':
     'spoiled, spoilage, rotten, mold, moldy, bad feed, bad stuff, black stuff, spoild, spoilt, junk, rot, waste, slimy, garbage, top spoilage, spoil, rotted, moldy stuff, mouldy, bad silage, crust, spoiled stuff, spoiled feed, white mold',
   'thing:gone':
-    'all gone, gone, empty, is empty, fed out, finished, finished up, used up, cleaned up, all fed out, done, is done, out of feed, cleaned out, all used up, finished off, emptied, last of it, thats the last, finished it, empty now, fed the last of, all fed, all out, finishd, cleaned it up, all done, wiped out, thats all of it, down to the slab, to the concrete',
+    'all gone, gone, empty, that is the end of, thats the end of, the end of the, is empty, fed out, finished, finished up, used up, cleaned up, all fed out, done, is done, out of feed, cleaned out, all used up, finished off, emptied, last of it, thats the last, finished it, empty now, fed the last of, all fed, all out, finishd, cleaned it up, all done, wiped out, thats all of it, down to the slab, to the concrete',
   'thing:first': 'last, the last, rest, the rest, remaining, final',
   'why:feed':
     'to feed, feed, for feed, feeding, for feeding, to feed out, to feed off, to start feeding, to start feeding it, for the cows, to feed it, for cows',
@@ -239,7 +240,7 @@ export const EN_WORDS: Record<string, string> = {
   'q:howmany':
     'how many, how much, hw many, hw much, howmany, howmuch, how mny, what was the total, total on, whats the total, whats the count, count on, tally, whats the tally, how manny, what did we get',
   'q:howlong':
-    'how long, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft',
+    'how long, how much time, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft',
   'q:how':
     'how, hows, how is, how are, whats up with, whats with, status, status on, how about, hows it look, whats the story on, update on, whats on, whats in, what is in, what do we have in, report on, rundown on, tell me about, hw is, show me, give me, info on, sitrep, where are we on, where are we at on, how does',
   'q:what': 'what, whats, which, wat, wut, what is, whats the, what kind, what size',
@@ -251,7 +252,7 @@ export const EN_WORDS: Record<string, string> = {
     'why, hows that figured, how do you get that, how did you get that, why that, how come, where do you get that, how so, show your work, hows that worked out, how did you figure, how do you figure, explain, based on what',
   'q:yesno': 'should, shd, can, is, are, do, does, did, will, would, could, have, has, was, were, am i, shall',
   'q:happened':
-    'what happened, whats happened, history, history of, log for, what went on, whats been done, what did we do, what was done, show the log, show log, events on, what all happened, what have we done, whats gone on, happened, whats been happening, what all',
+    'what happened, what has been done, been logged, anything happen, anything going on, whats happened, history, history of, log for, what went on, whats been done, what did we do, what was done, show the log, show log, events on, what all happened, what have we done, whats gone on, happened, whats been happening, what all',
   'q:help':
     'help, what can i say, what can you do, what do i say, how does this work, how do i use this, commands, what should i say, how do i log, how do you work, what do you do, what can i type, what can i ask, how do i',
   'qt:last': 'last, run out, runs out, enough, hold out, left, hold us, lasts, out, longer, make it, going to last, carry us, get us',
@@ -268,10 +269,10 @@ export const EN_WORDS: Record<string, string> = {
   'qt:ready':
     'open, rdy, ready, ready to feed, ready to open, open yet, start feeding, feed yet, feed out of, safe to open, get into, start on, use, fermented, done fermenting, done cooking, long enough, ensiled, feed off, feed from, good to open, good to feed, start feeding off, opened, cured',
   'qt:mix':
-    'mix, ratio, blend, how much of each, two to one, corn to haylage, composition, made up of, proportion, percent corn, share, layers, breakdown, whats the mix, split, corn and haylage in',
+    'mix, ratio, blend, made of, percent of, what percent, split between, how much of each, two to one, corn to haylage, composition, made up of, proportion, percent corn, share, layers, breakdown, whats the mix, split, corn and haylage in',
   'qt:checks':
     'check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check',
-  'qt:loss': 'losing, lose, loss, losses, shrink, wasting, waste, spoilage, lost, throwing away, shrinkage',
+  'qt:loss': 'spoiling, rotting, losing, lose, loss, losses, shrink, wasting, waste, spoilage, lost, throwing away, shrinkage',
   'qt:supplies':
     'do we have, we have, have left, have on hand, on hand, in stock, got left, are left, left over, do we own, in the shed, got, supplies, stock, inventory, left, in use, free, spare, extra, do i have, are there, we got, have we got, do we still have',
   'qt:loads':

@@ -9,7 +9,7 @@ export const ES_WORDS: Record<string, string> = {
     'le dimos, les dimos, dimos, le di, les di, di, dieron, le dieron, les dieron, dio, le dio, les dio, alimente, alimentamos, alimentaron, dimos de comer, di de comer, le eche, les eche, le echamos, les echamos, comieron, se comieron, sacamos pa, servi, servimos, le serví, les servimos, dando, le echaron, les echaron, se le dio, se les dio, se dieron, gastamos, le dimo, le dimos de comer, les dimos de comer, dar de comer, repartimos, reparti, saque, sacamos, sacaron, saco, le sacamos, le saque',
   'b:feed': 'dale, dar, dales, alimentar',
   'v:take':
-    'saque, sacamos, sacaron, saco, quite, quitamos, quitaron, quito, le quitamos, le quite, le saque, le sacamos, cortamos, corte, tumbamos, tumbe, rebanamos, bajamos, sacando, le sacaron, le quitaron, comimos, avanzamos, avance, raspamos, agarramos',
+    'quitado, quitada, quitados, quitadas, sacada, saque, sacamos, sacaron, saco, quite, quitamos, quitaron, quito, le quitamos, le quite, le saque, le sacamos, cortamos, corte, tumbamos, tumbe, rebanamos, bajamos, sacando, le sacaron, le quitaron, comimos, avanzamos, avance, raspamos, agarramos',
   'v:cover':
     'tape, tapamos, taparon, tapo, cubri, cubrimos, cubrio, cubrieron, tapando, quedo tapada, quedo tapado, ya quedo tapada, ya esta tapada, ya esta tapado, selle, sellamos, sellaron, cubriendo, enlonamos, se tapo, quedo cubierta, quedo cubierto, quedo sellada, quedo sellado, esta tapado, esta tapada, tapado, tapada, le pusimos el plastico, tapamo, encima',
   'b:cover': 'tapar, cubrir, tapa, hay que tapar',
@@ -47,7 +47,7 @@ export const ES_WORDS: Record<string, string> = {
   'v:alias': 'tambien le decimos, o, tambien llamada, tambien llamado, alias, tambien se llama, le dicen, le decimos, tambien le dicen',
   'v:hold': 'carga, cabe, caben, lleva, agarra, hace, pesa, trae, aguanta, le caben, le cabe, cargan, pesan',
   'v:milk':
-    'ordeñando, ordenando, ordeñamos, ordenamos, en ordeña, en ordena, estamos ordeñando, en la ordeña, ordena, ordeña, ordenamos ahora, hordenando, hordeñando, hordenamos',
+    'en ordeno, en ordeña, ordeno, ordeñando, ordenando, ordeñamos, ordenamos, en ordeña, en ordena, estamos ordeñando, en la ordeña, ordena, ordeña, ordenamos ahora, hordenando, hordeñando, hordenamos',
   'v:break':
     'ponchamos, ponche, rasgamos, rasgue, picamos, agujereamos, rajamos, raje, desgarramos, le pegamos, le dimos con, chocamos, atropello, hizo, hicieron, rompio, rompieron, rasgo, rasgaron, pico, picaron, mordio, mordieron, entro, entraron, se metio, se metieron, abrio, agujero, agujeraron, agujereo, araño, aranaron, arano, destrozo, rajo, rajaron, poncho, poncharon, pego, piso, pisaron, rompi, rompimos, hice, hicimos, se rompio, se rajo, perforo, perforaron, quebro, quebraron, despedazo, despedazaron, escarbo, escarbaron, rompiendo, rompen, jalaron, jalo, choco, le pegue, le pego, le hizo, le hicieron, fue, fueron, roto, anduvo, anduvieron, andubo, andubieron, haciendo, rasguño, rasguno, se comieron, comio, andan, trono, atraveso, dejo, dejaron, metio, dano, danaron, agarro',
   'v:lift':
@@ -178,13 +178,14 @@ export const ES_WORDS: Record<string, string> = {
   'find:trouble': 'mal, hay problema, problema, problemas, no esta bien, esta mal, estan mal, danado, hay problemas, dañado, feo',
   'thing:covers':
     'los plasticos, las pilas, todas las pilas, todos los plasticos, las lonas, los hules, pilas, todo, plasticos, las cubiertas, todas, cubiertas, todos, los montones, todos los montones, las tapas, lonas, todas las cubiertas, todas las lonas, las mallas',
+  'thing:at': 'vamos en, va en, ya va en, ya vamos en, andamos en',
   'thing:face': 'cara, frente, la cara, el frente, kara',
   'thing:left':
     'quedan, queda, faltan, nos quedan, restan, le quedan, sobran, todavia quedan, falta, le faltan, todavia le quedan, aun quedan, nos faltan, por dar',
   'thing:spoiled':
     'echado a perder, podrido, podrida, mal, malo, mala, moho, mojo, mohoso, hechado a perder, silo malo, feo, basura, echada a perder, malo de, echado, perdido, comida mala, ensilaje malo, lo podrido, lo malo, enmohecido, negro, lama, podridos, pudrido, pudrida, desperdicio, dañado, merma, enlamado',
   'thing:gone':
-    'se acabo, ya se acabo, se termino, ya se termino, vacia, vacio, ya no hay, ya no hay nada, quedo vacia, quedo vacio, acabamos, terminamos, ya se acabaron, ya no queda nada, ya no queda, ya no quedo nada, ya no tiene nada, ya no ay, ya no ay nada, acabado, acabada, terminada, limpia, quedo limpia, le dimos lo ultimo, ya acabamos, ya terminamos, acabamos con, terminamos con, nos acabamos, ya se bacio, se vacio, ya esta vacia, ya esta vacio, esta vacia, esta vacio, ya no kda nada, ya no qda nada, no queda nada, bacia, no quedo nada',
+    'dimos lo ultimo de, se dio lo ultimo de, lo ultimo de, se acabo, ya se acabo, se termino, ya se termino, vacia, vacio, ya no hay, ya no hay nada, quedo vacia, quedo vacio, acabamos, terminamos, ya se acabaron, ya no queda nada, ya no queda, ya no quedo nada, ya no tiene nada, ya no ay, ya no ay nada, acabado, acabada, terminada, limpia, quedo limpia, le dimos lo ultimo, ya acabamos, ya terminamos, acabamos con, terminamos con, nos acabamos, ya se bacio, se vacio, ya esta vacia, ya esta vacio, esta vacia, esta vacio, ya no kda nada, ya no qda nada, no queda nada, bacia, no quedo nada',
   'thing:first': 'ultimos, los ultimos, lo ultimo, resto, el resto, ultimo, lo que quedaba, sobrante, lo que quedo',
   'why:feed':
     'para dar de comer, pa dar de comer, para dar, pa dar, pa darles de comer, para darles de comer, para alimentar, para comida, para las vacas, pa las vacas, para sacar, pa sacar, para darle, para darle a las vacas, a dar, a sacar, para empezar a dar, pa darle, pa darles, para darles, de comer, para empezar a darle, para empezar, pa empezar a dar, a darle, para comer',
@@ -227,14 +228,14 @@ export const ES_WORDS: Record<string, string> = {
   'q:why':
     'por que, porque, como sacas, de donde sale, como sale eso, como lo calculas, de donde sacas, como calculaste, como se calcula, por ke, como llegaste a eso, explica, explicame',
   'q:yesno':
-    'ya podemos, podemos, puedo, se puede, debemos, ya podemos abrir, ya puedo, llegamos, alcanza, nos alcanza, alcanzara, sera que, ya se puede, si alcanza',
+    'ya esta listo, ya esta lista, nos va a alcanzar, va a alcanzar, hay suficiente, nos faltara, llegaremos, ya podemos, podemos, puedo, se puede, debemos, ya podemos abrir, ya puedo, llegamos, alcanza, nos alcanza, alcanzara, sera que, ya se puede, si alcanza',
   'q:happened':
-    'que paso, historial, que ha pasado, que hicimos, historia, que se ha hecho, que hubo, que se hizo, q paso, ke paso, que a pasado, bitacora',
+    'que paso, que hicieron, que se apunto, que apuntaron, que han hecho, historial, que ha pasado, que hicimos, historia, que se ha hecho, que hubo, que se hizo, q paso, ke paso, que a pasado, bitacora',
   'q:help':
     'ayuda, que puedo decir, como funciona, que puedes hacer, que te puedo decir, como te uso, como se usa, que sabes hacer, que puedo preguntar, como le hago, comandos',
   'qt:last': 'dura, durar, queda, quedan, alcanza, acaba, nos queda, aguanta, termina, durara',
   'qt:reach':
-    'alcanza, alcanzamos, llegamos, llegar, nos alcanza, si alcanza, alcanzara, va a alcanzar, llega, la hacemos, rinde, alcansa, llegara, faltar, va a faltar, nos va a faltar, hasta el, hasta la, y si, ajustamos, ajusta, completamos',
+    'alcanza, alcanzar, faltara, suficiente, alcanzamos, llegamos, llegar, nos alcanza, si alcanza, alcanzara, va a alcanzar, llega, la hacemos, rinde, alcansa, llegara, faltar, va a faltar, nos va a faltar, hasta el, hasta la, y si, ajustamos, ajusta, completamos',
   'qt:density':
     'bien pisado, bien pisada, apretado, apretada, bien compactado, bien compactada, densidad, compactado, compactada, pisado, pisada, suficiente pisado, bien apisonada, bien apisonado, compactacion',
   'qt:face':
@@ -245,10 +246,12 @@ export const ES_WORDS: Record<string, string> = {
     'que tan grande, que tamano de pila, que ancho, de que tamano la pila, pila para, que tan ancha, que tan larga, que tan alta, hacer la pila, de que tamaño la hacemos, para hacer, que tamaño de pila, que tan ancho, de que ancho, que tan alto',
   'qt:ready':
     'abrir, lista, listo, ya se puede abrir, podemos abrir, puedo abrir, empezar a dar, ya esta lista, ya esta listo, habrir, fermentado, destapar, usar, dar de, sacar de, ya fermento, ya se puede, ya se puede usar, ya podemos',
-  'qt:mix': 'mezcla, proporcion, que mezcla, relacion, mescla, revoltura, capas, porcentaje de cada, cuanto de cada',
+  'qt:mix':
+    'mezcla, esta hecho, esta hecha, porcentaje de, que porcentaje, proporcion, que mezcla, relacion, mescla, revoltura, capas, porcentaje de cada, cuanto de cada',
   'qt:checks':
     'revisamos, revisaron, reviso, checamos, checaron, ultima revision, revision, revisado, revisada, checaron, revise, checo, revisar, toca revisar, rebisaron, checado',
-  'qt:loss': 'perdiendo, perdemos, perdida, merma, perdidas, desperdiciando, pierde, mermas, se pierde, se esta perdiendo',
+  'qt:loss':
+    'echa a perder, echando a perder, perdido, se ha perdido, perdiendo, perdemos, perdida, merma, perdidas, desperdiciando, pierde, mermas, se pierde, se esta perdiendo',
   'qt:supplies': 'tenemos, hay, quedan, nos quedan, tengo, inventario, sobran, ay, todavia hay, llantas hay, existencias',
   'qt:loads':
     'viajes, cargas, llevamos, hoy, maiz, alfalfa, van, trocas, hay en, ay en, pusimos, puesto, metimos, echamos, hemos metido, tiene, en total',

@@ -33,7 +33,8 @@ export const cover = (p: Pool): Found | undefined => {
   const roll = p.sense('v:roll')
   const bare = p.sense('v:uncover')
   const verb = p.sense('v:cover')
-  const take = p.find(i => has(i, 'v:take'))
+  // "lifted the net off lane": a sheet or net that people lift is taken off
+  const take = p.find(i => has(i, 'v:take') || (has(i, 'v:lift') && p.sense('off') >= 0))
   const put = p.find(i => has(i, 'v:put'))
   const base = p.sense('b:cover', 'b:uncover', 'b:roll', 'b:take')
   const back = p.sense('back')
@@ -49,14 +50,20 @@ export const cover = (p: Pool): Found | undefined => {
       .slice(first.k + 1, first.k + 3)
       .some((i, n) => has(i, 'on') && /^on$/.test(i.tokens[0]!.norm) && (n > 0 || /s$/.test(first.i.tokens.at(-1)!.text))) &&
     p.items.slice(0, first.k).every(i => isThin(i))
-  const verbless =
+  const given =
     first !== undefined &&
-    p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
-    (isOn || pileAt >= 0 || p.num(['ft']) >= 0) &&
-    (isOn ||
-      trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
-      (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
-      (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on'))))
+    pileAt >= 0 &&
+    p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k > pileAt && k < first.k) >= 0 &&
+    p.relation(pileAt) === undefined
+  const verbless =
+    given ||
+    (first !== undefined &&
+      p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
+      (isOn || pileAt >= 0 || p.num(['ft']) >= 0) &&
+      (isOn ||
+        trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
+        (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
+        (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on')))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined
   const noWord = verbless && roll < 0 && bare < 0 && verb < 0 && take < 0 && put < 0
@@ -72,13 +79,27 @@ export const cover = (p: Pool): Found | undefined => {
         (has(p.items[roll], 'v:roll') && !has(p.items[roll], 'v:take'))) &&
       verb < 0
   // "pulled the mesh back off" is off, "put the mesh back on" is on, "rolled 6 ft back" is back
+  // "pulled a sheet over north"
+  const over = p.find((i, k) => /^(over|encima|sobre)$/.test(i.tokens[0]?.norm ?? '') && first !== undefined && k > first.k) >= 0
   const off =
-    bare >= 0 ||
-    (take >= 0 && !rolled && verb < 0) ||
-    (verb < 0 && put < 0 && !rolled && (noWord ? trailing.some(i => /^off/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0))
+    !over &&
+    (bare >= 0 ||
+      (take >= 0 && !rolled && verb < 0) ||
+      (verb < 0 && put < 0 && !rolled && (noWord ? trailing.some(i => /^off/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0)))
+  // a net is rolled up to be put away, a sheet to feed on
+  const putAway =
+    first !== undefined && valueOf(first.i, 'mat') === 'mesh' && ft < 0 && back < 0 && roll >= 0 && !/back|atras/.test(p.items[roll]!.text)
   const change =
-    rolled && !(take >= 0 && off && ft < 0 && back < 0) ? (put >= 0 && back >= 0 && ft < 0 ? 'on' : 'back') : off ? 'off' : 'on'
-  p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use')
+    putAway && put < 0
+      ? 'off'
+      : rolled && !(take >= 0 && off && ft < 0 && back < 0)
+        ? put >= 0 && back >= 0 && ft < 0
+          ? 'on'
+          : 'back'
+        : off
+          ? 'off'
+          : 'on'
+  p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use', 'v:lift')
   out.order = verb < 0 && bare < 0 && roll < 0 && take < 0 && put < 0 && !noWord
   takePile(p, out)
   let vague = false

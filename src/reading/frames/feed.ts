@@ -6,7 +6,9 @@ import { type Found, hasVague, takeColour, takeCrop, takePile, takeVague, takeWh
 /** Feed taken to the cows. */
 export const feed = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  const verb = p.sense('v:feed')
+  // "echamos al mixer 12 mil de old slab": into the mixer is to the cows
+  const mixed = p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
+  const verb = p.find(i => has(i, 'v:feed') || (mixed && has(i, 'v:put')))
   const take = verb < 0 ? p.sense('v:take') : -1
   const base = verb < 0 && take < 0 ? p.sense('b:feed', 'b:take') : -1
   const offPile = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
@@ -25,7 +27,7 @@ export const feed = (p: Pool): Found | undefined => {
   if (bareOff && p.find(i => has(i, 'thing:left') || has(i, 'thing:face') || hasCat(i, 'dm') || hasCat(i, 'crop')) >= 0) return undefined
   if (p.find(i => has(i, 'thing:spoiled')) >= 0) return undefined
   if (take >= 0 && p.cat('mat') >= 0) return undefined
-  if (take >= 0 && p.num(['ft', 'in', 'bucket', 'load', 'batch', 'lb', 'ton']) < 0 && !hasVague(p)) return undefined
+  if (take >= 0 && !mixed && p.num(['ft', 'in', 'bucket', 'load', 'batch', 'lb', 'ton']) < 0 && !hasVague(p)) return undefined
   // "ate 3 bowls of chili"
   if (p.cat('pile') < 0 && p.find((i, k) => i.num !== undefined && i.unit === undefined && countsUnknown(p, k)) >= 0) return undefined
   p.take(verb >= 0 ? verb : take >= 0 ? take : base)
@@ -78,7 +80,8 @@ export const feed = (p: Pool): Found | undefined => {
 export const spoil = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   const bad = p.find(i => has(i, 'thing:spoiled'))
-  const verb = p.find(i => has(i, 'v:pitch'))
+  // Spanish "quitamos" is taken off as often as thrown away: then what was bad must be said
+  const verb = p.find(i => has(i, 'v:pitch') && (bad >= 0 || !has(i, 'v:take')))
   if (verb < 0 && bad < 0) return undefined
   const take = verb < 0 ? p.sense('v:take', 'v:put') : -1
   if (verb < 0 && take < 0) {

@@ -1,5 +1,5 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
-import type { Pool } from '../pool.ts'
+import { isThin, type Pool } from '../pool.ts'
 import { type Found, takeColour, takePile, takeVague, takeWhere } from './slots.ts'
 
 const whatOf = (i: Item): string | undefined => valueOf(i, 'what')
@@ -25,6 +25,14 @@ export const damage = (p: Pool): Found | undefined => {
     ) &&
     p.items.every(i => i.senses.length > 0)
   if (!harm && !inAgain) return undefined
+  // "lifted the net off lane": people did that; the wind would be named
+  const byHand =
+    lift >= 0 &&
+    sheet > lift &&
+    p.sense('off') > sheet &&
+    p.items.slice(0, lift).every(isThin) &&
+    /^lift/.test(p.items[lift]!.tokens[0]!.norm)
+  if (byHand) return undefined
   // "wind 40 mph" is weather; wind at a sheet is damage
   const hole = p.find(i => has(i, 'what:hole'))
   const tear = p.find(i => has(i, 'what:tear'))
@@ -154,7 +162,8 @@ export const patch = (p: Pool): Found | undefined => {
   if (covers && what < 0 && tape < 0) return undefined
   if (p.find(i => i.sides !== undefined || has(i, 'mat:tires')) >= 0) return undefined
   p.take(verb >= 0 ? verb : base)
-  out.order = base >= 0
+  // "put tape on 3 holes"
+  out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put') >= 0)
   const n = p.find(i => i.num !== undefined && (hasCat(i, 'what') || i.unit === undefined))
   if (n >= 0) {
     const i = p.take(n)!

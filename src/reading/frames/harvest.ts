@@ -7,7 +7,13 @@ export const harvest = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   const expect = p.sense('harv:expect')
   const date = p.find(i => i.date !== undefined)
-  if ((expect < 0 && p.num(['acre']) < 0) || date < 0) return undefined
+  // "first cutting about may 28": about a day that is not past is expected
+  const about =
+    p.sense('approx') >= 0 &&
+    p.sense('cutword') >= 0 &&
+    p.items[date]?.date?.past !== p.items[date]?.date?.future &&
+    p.find(i => i.num !== undefined && !i.ordinal) < 0
+  if ((expect < 0 && p.num(['acre']) < 0 && !about) || date < 0) return undefined
   if (p.find(i => hasCat(i, 'mat') || i.unit === 'load' || i.unit === 'lb' || i.unit === 'ton') >= 0) return undefined
   const crop = takeCrop(p)
   if (!crop.crop) return undefined

@@ -7,7 +7,13 @@ import { type Found, hasVague, inLb, isEach, takeColour, takeCrop, takePile, tak
 export const load = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
-  const verb = p.sense('v:put')
+  // "north took 9 ton of haylage": the pile is who took it
+  const took = p.sense('v:take')
+  const eats =
+    took > 0 && p.cat('crop') >= 0 && hasCat(p.before(took), 'pile') && p.relation(p.items.indexOf(p.before(took)!)) === undefined
+  const verb = eats ? took : p.sense('v:put')
+  // "echamos al mixer 12 mil de old slab": what goes into the mixer is fed
+  if (!eats && p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0) return undefined
   const base = verb < 0 ? p.sense('b:put') : -1
   const fed =
     p.sense('v:feed') >= 0 &&
@@ -82,9 +88,15 @@ export const load = (p: Pool): Found | undefined => {
           (verb >= 0 && weight < 0))
       )
     })
+    // "dumped 18k of haylage": nobody counts that many loads
+    const heavy = n < 0 && verb >= 0 && weight < 0 && cropAt >= 0 ? p.num([undefined], i => i.num! >= 2000) : -1
     if (n >= 0) {
       const i = p.take(n)!
       out.slots.count = i.num
+      if (has(i, 'range')) out.vague = true
+    } else if (heavy >= 0) {
+      const i = p.take(heavy)!
+      out.slots.lb = i.num
       if (has(i, 'range')) out.vague = true
     }
     if (bareLoad >= 0) p.take(bareLoad)
@@ -149,7 +161,8 @@ export const load = (p: Pool): Found | undefined => {
 /** "from the back 40", "off the river field": where it was cut, as said. */
 const takeField = (p: Pool): string | undefined => {
   for (let k = 0; k < p.items.length; k++) {
-    if (!has(p.items[k], 'off') || has(p.items[k], 'on')) continue
+    // "la pila del cerrito" is a pile, not a field
+    if (!has(p.items[k], 'off') || has(p.items[k], 'on') || has(p.items[k - 1], 'pileword')) continue
     let from = k + 1
     while (p.items[from] && has(p.items[from], 'filler') && p.items[from]!.senses.length === 1) from++
     let end = from

@@ -6,8 +6,10 @@ import { type Found, inFt, takeColour, takeCrop, takePile, takeVague, takeWhere 
 /** Where the face is, or what is left behind it. */
 export const face = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  const f = p.sense('thing:face')
   const left = p.sense('thing:left')
+  const named = p.sense('thing:face')
+  // "we are at 52 feet on lane": only feet make that a face
+  const f = named < 0 && left < 0 && p.num(['ft', 'm']) >= 0 ? p.sense('thing:at') : named
   if (f < 0 && left < 0) return undefined
   const n = f >= 0 ? p.num([undefined, 'ft', 'in', 'm']) : p.num(['ft', 'm'])
   if (n < 0) return undefined
@@ -15,7 +17,7 @@ export const face = (p: Pool): Found | undefined => {
   if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
-  if (f >= 0) p.takeAll('thing:face')
+  if (f >= 0) p.takeAll('thing:face', 'thing:at')
   if (left >= 0) {
     p.takeAll('thing:left')
     out.slots.leftFt = inFt(i)
@@ -74,11 +76,14 @@ export const shift = (p: Pool): Found | undefined => {
 /** A pile opened, to feed from it or to add to it. */
 export const open = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  const verb = p.sense('v:open')
+  // "uncovered north to put corn on"
+  const verb = p.find(x => has(x, 'v:open') || (has(x, 'v:uncover') && p.cat('why') >= 0 && p.cat('mat') < 0))
   const base = verb < 0 ? p.sense('b:open') : -1
   if (verb < 0 && base < 0) return undefined
   const i = p.take(verb >= 0 ? verb : base)!
-  out.order = base >= 0
+  // "lane is open to feed", "cut lane open": said of the pile, not to somebody
+  const state = base > 0 && p.items.slice(0, base).some(x => hasCat(x, 'pile'))
+  out.order = base >= 0 && !state
   takePile(p, out)
   const why = p.find(x => hasCat(x, 'why'))
   const put = p.find(x => has(x, 'v:put') || has(x, 'b:put'))
@@ -107,6 +112,7 @@ export const open = (p: Pool): Found | undefined => {
   takeWhere(p, false)
   takeColour(p)
   if (p.find(x => x.num !== undefined) >= 0) out.bias! -= 2
+  if (verb >= 0 && has(i, 'v:uncover')) out.bias! += 1.5
   out.full = out.slots.pile !== undefined && out.slots.why !== undefined
   return out
 }

@@ -99,6 +99,15 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
     const called = word !== undefined && has(word, 'pileword') && p.free(end)
     const rel = p.relation(k)
     const unknown = p.items.slice(k, end).some(i => !i.senses.length)
+    // "en la pila del cerrito"
+    const of = has(p.items[k - 1], 'off') && has(p.items[k - 2], 'pileword')
+    if (of && p.items.slice(k, end).some(i => !i.senses.length)) {
+      for (let j = k - 2; j < end; j++) p.used[j] = 1
+      return p.items
+        .slice(k, end)
+        .map(i => i.text.toLowerCase())
+        .join(' ')
+    }
     const named = want === 'on' && rel === 'on' && !p.items.slice(k, end).some(i => NO_NAME.test(i.tokens[0]!.norm))
     if (
       (called && (rel !== undefined || unknown)) ||

@@ -12,6 +12,8 @@ export const supply = (p: Pool): Found | undefined => {
   const have = p.sense('v:have')
   const use = p.sense('v:use')
   if (buyish < 0 && have < 0 && use < 0) return undefined
+  // "north got a sheet and 240 tires": laid on, not bought
+  if (p.find((x, k) => hasCat(x, 'pile') && k < Math.max(buyish, have) && p.relation(k) === undefined) >= 0 && use < 0) return undefined
   const thing = p.find(i => hasCat(i, 'mat') || hasCat(i, 'item'))
   const sides = p.find(i => i.sides !== undefined)
   if (thing < 0 && sides < 0) return undefined

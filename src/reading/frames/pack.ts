@@ -1,0 +1,51 @@
+import { has, hasCat, type Item } from '../item.ts'
+import type { Pool } from '../pool.ts'
+import { type Found, inLb, takeColour, takePile } from './slots.ts'
+
+const hasWeight = (i: Item | undefined): boolean => i !== undefined && inLb(i) !== undefined
+
+/** Tractors on the pile. */
+export const pack = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const verb = p.sense('v:pack')
+  if (verb < 0) return undefined
+  if (p.cat('mat') >= 0) return undefined
+  // "esta bien pisado north": how it is, not that it was done
+  if (p.sense('find:good') >= 0 && p.find(i => i.num !== undefined) < 0) return undefined
+  p.take(verb)
+  const t = p.num(['tractor'])
+  // "two 32,000 pound tractors"
+  const apart =
+    t < 0
+      ? p.find(
+          (i, k) =>
+            i.num !== undefined && i.unit === undefined && i.num < 10 && hasWeight(p.items[k + 1]) && has(p.items[k + 2], 'unit:tractor'),
+        )
+      : -1
+  if (t >= 0) out.slots.tractors = p.take(t)!.num
+  else if (apart >= 0) out.slots.tractors = p.take(apart)!.num
+  else if (
+    p.find(i => has(i, 'unit:tractor') && i.num === undefined && /^(tractor|packer|trator|trctr)$/.test(i.tokens.at(-1)!.norm)) >= 0 &&
+    p.items.some(i => /^(a|one|un|1)$/.test(i.text.toLowerCase()))
+  )
+    out.slots.tractors = 1
+  const h = p.num(['hour'])
+  if (h >= 0) out.slots.hours = p.take(h)!.num
+  const layer = p.num(['in', undefined], (i, k) => i.unit === 'in' || hasCat(p.items[k + 1], 'dim'))
+  if (layer >= 0 && p.cat('dim') >= 0) {
+    out.slots.layerIn = p.take(layer)!.num
+    p.takeAll('dim:layer')
+  } else if (layer >= 0 && p.items[layer]!.unit === 'in') out.slots.layerIn = p.take(layer)!.num
+  const w = p.num(['lb', 'ton', 'tonne', undefined], i => i.unit !== undefined || i.num! >= 5000)
+  if (w >= 0) {
+    const i = p.take(w)!
+    out.slots.tractorLb = i.unit === undefined ? i.num : inLb(i)
+    p.takeAll('each')
+  }
+  takePile(p, out)
+  p.takeAll('unit:tractor', 'v:pack', 'v:put', 'dim:layer', 'cause:machine', 'v:have', 'with', 'animal:cat')
+  takeColour(p)
+  out.full = Object.keys(out.slots).some(k => k !== 'pile')
+  if (!out.full && out.slots.pile === undefined) return undefined
+  return out
+}
