@@ -4,6 +4,7 @@ import { availableParallelism, cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { performance } from 'node:perf_hooks'
 import { fileURLToPath } from 'node:url'
+import fc from 'fast-check'
 import type { Entry } from '../../src/book/entries.ts'
 import type { Event } from '../../src/book/events.ts'
 import { loadPrompts } from '../../src/edges/prompts.ts'
@@ -14,6 +15,7 @@ import { indexNames } from '../../src/reading/names.ts'
 import { read } from '../../src/reading/read.ts'
 import { makeSayer } from '../../src/saying/say.ts'
 import { addDays } from '../../src/units/calendar.ts'
+import { PARTS } from '../reading/hostile.ts'
 
 // Figures of this machine, not a test: what else runs on it shows in them.
 
@@ -73,8 +75,24 @@ const reading = (): void => {
   put(
     `reading, ${texts.length} texts of the corpora, warm`,
     `${Math.round(median(rates)).toLocaleString('en-US')} messages/s`,
-    '5,000 messages/s',
+    '10,000 messages/s',
   )
+  // the longest message there can be, of every kind of token in any order
+  const hostile = fc
+    .sample(fc.array(fc.constantFrom(...PARTS), { minLength: 400, maxLength: 900, size: 'max' }), { numRuns: 40, seed: 43 })
+    .map(p => p.join('').slice(0, 4096))
+  const context = { names, now: { day: '2026-09-14', hour: 13.5 }, lang: 'en' as const }
+  const each = hostile.map(text =>
+    median(
+      Array.from({ length: 5 }, () => {
+        const from = process.cpuUsage()
+        read(text, context)
+        const { user, system } = process.cpuUsage(from)
+        return (user + system) / 1000
+      }),
+    ),
+  )
+  put('reading, hostile texts of 4,096 characters, the slowest', `${ms(Math.max(...each))} of processor time`, '20 ms')
 }
 
 /** A book of many seasons: piles filled, covered, walked and fed off, day after day. */
