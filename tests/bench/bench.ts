@@ -15,7 +15,7 @@ import { indexNames } from '../../src/reading/names.ts'
 import { read } from '../../src/reading/read.ts'
 import { makeSayer } from '../../src/saying/say.ts'
 import { addDays } from '../../src/units/calendar.ts'
-import { PARTS } from '../reading/hostile.ts'
+import { PARTS as HOSTILE } from '../reading/hostile.ts'
 
 // Figures of this machine, not a test: what else runs on it shows in them.
 
@@ -79,7 +79,7 @@ const reading = (): void => {
   )
   // the longest message there can be, of every kind of token in any order
   const hostile = fc
-    .sample(fc.array(fc.constantFrom(...PARTS), { minLength: 400, maxLength: 900, size: 'max' }), { numRuns: 40, seed: 43 })
+    .sample(fc.array(fc.constantFrom(...HOSTILE), { minLength: 400, maxLength: 900, size: 'max' }), { numRuns: 40, seed: 43 })
     .map(p => p.join('').slice(0, 4096))
   const context = { names, now: { day: '2026-09-14', hour: 13.5 }, lang: 'en' as const }
   const each = hostile.map(text =>
