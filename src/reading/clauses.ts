@@ -232,12 +232,14 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
   // a crowded sentence is a list: its clauses are short
   const span = marks.length > MAX_CUTS ? 5 : MAX_SPAN
   const points = [0, ...marks, items.length]
-  const walls = items.flatMap((x, k) => {
-    if (!x.date?.ahead) return []
-    const c = items.findLastIndex((y, j) => j < k && (has(y, 'and') || has(y, 'comma')))
-    const told = c > 0 && items.slice(0, c).some(y => hasCat(y, 'v'))
-    return told && where.has(c + 1) ? [c + 1] : []
-  })
+  const walls = !items.some(x => x.date?.ahead)
+    ? []
+    : items.flatMap((x, k) => {
+        if (!x.date?.ahead) return []
+        const c = items.findLastIndex((y, j) => j < k && (has(y, 'and') || has(y, 'comma')))
+        const told = c > 0 && items.slice(0, c).some(y => hasCat(y, 'v'))
+        return told && where.has(c + 1) ? [c + 1] : []
+      })
   const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
   for (let j = 1; j < points.length; j++) {
     let top: (typeof f)[number] = { score: Number.NEGATIVE_INFINITY, prev: 0 }

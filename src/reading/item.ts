@@ -64,14 +64,24 @@ export interface Item {
 
 export const has = (i: Item | undefined, sense: string): boolean => i?.senses.includes(sense) ?? false
 
-/** First value of each category, worked out once for an item: the frames ask for it many times. */
-const catsOf = (i: Item): Map<string, string> => {
-  if (i.cats && i.cats.of === i.senses) return i.cats.map
-  const map = new Map<string, string>()
-  for (const s of i.senses) {
+// most items share their senses with a phrase of the word tables, so with every message that has the word
+const known = new WeakMap<string[], Map<string, string>>()
+const catsIn = (senses: string[]): Map<string, string> => {
+  let map = known.get(senses)
+  if (map) return map
+  map = new Map<string, string>()
+  for (const s of senses) {
     const at = s.indexOf(':')
     if (at > 0 && !map.has(s.slice(0, at))) map.set(s.slice(0, at), s.slice(at + 1))
   }
+  known.set(senses, map)
+  return map
+}
+
+/** First value of each category, worked out once for an item: the frames ask for it many times. */
+const catsOf = (i: Item): Map<string, string> => {
+  if (i.cats && i.cats.of === i.senses) return i.cats.map
+  const map = catsIn(i.senses)
   i.cats = { of: i.senses, map }
   return map
 }

@@ -106,11 +106,17 @@ export class Pool {
   }
 
   sense(...senses: string[]): number {
-    return this.find(i => senses.some(s => has(i, s)))
+    for (let k = 0; k < this.items.length; k++) {
+      if (this.used[k]) continue
+      const own = this.items[k]!.senses
+      for (const s of senses) if (own.includes(s)) return k
+    }
+    return -1
   }
 
   cat(cat: string): number {
-    return this.find(i => hasCat(i, cat))
+    for (let k = 0; k < this.items.length; k++) if (!this.used[k] && hasCat(this.items[k], cat)) return k
+    return -1
   }
 
   takeSense(...senses: string[]): boolean {
@@ -121,10 +127,14 @@ export class Pool {
   takeAll(...senses: string[]): number {
     let n = 0
     for (let k = 0; k < this.items.length; k++) {
-      if (!this.used[k] && senses.some(s => has(this.items[k], s))) {
-        this.used[k] = 1
-        n++
-      }
+      if (this.used[k]) continue
+      const own = this.items[k]!.senses
+      for (const s of senses)
+        if (own.includes(s)) {
+          this.used[k] = 1
+          n++
+          break
+        }
     }
     return n
   }
@@ -135,7 +145,11 @@ export class Pool {
   }
 
   num(units: (Unit | undefined)[], ok: (i: Item, at: number) => boolean = () => true): number {
-    return this.find((i, at) => i.num !== undefined && !i.ordinal && units.includes(i.unit) && ok(i, at))
+    for (let k = 0; k < this.items.length; k++) {
+      const i = this.items[k]!
+      if (!this.used[k] && i.num !== undefined && !i.ordinal && units.includes(i.unit) && ok(i, k)) return k
+    }
+    return -1
   }
 
   /** The nearest item before `at` that carries something, or undefined. */
