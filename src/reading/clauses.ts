@@ -39,7 +39,7 @@ export const FRAMES: Rule[] = [
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
   { name: 'face', frame: face, needs: ['thing:face', 'thing:left', 'thing:at'] },
   { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
-  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more'], ghost: 'v:put' },
+  { name: 'load', frame: load, needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more', 'v:weigh'], ghost: 'v:put' },
   { name: 'feed', frame: feed, needs: ['v:feed', 'v:take', 'b:feed', 'b:take', 'batch', 'off', 'cat:group', 'unit:head'], ghost: 'v:feed' },
   { name: 'open', frame: open, needs: ['v:open', 'b:open', 'v:uncover'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
@@ -109,6 +109,8 @@ const cuts = (items: Item[]): Map<number, number> => {
       i.senses.some(s => START.some(p => s.startsWith(p))) ||
       i.date ||
       (i.num !== undefined && i.unit !== undefined) ||
+      // "6 corn 2 hay"
+      (i.num !== undefined && hasCat(prev, 'crop') && hasCat(items[k + 1], 'crop')) ||
       hasCat(i, 'animal') ||
       hasCat(i, 'what') ||
       hasCat(i, 'pile') ||

@@ -121,6 +121,16 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
     const a = acts[k - 1]!.act
     const b = acts[k]!.act
     if (acts[k - 1]!.sentence !== acts[k]!.sentence || a.mood !== b.mood) continue
+    // "bought 30 ton haylage, put it on north": the second says where
+    const where = a.frame === 'load' && b.frame === 'load' && a.slots.pile === undefined && b.slots.pile !== undefined
+    if (where && !a.strange && ['count', 'lb', 'crop', 'box'].every(s => b.slots[s] === undefined)) {
+      a.slots.pile = b.slots.pile
+      a.used += b.used
+      a.full = true
+      acts.splice(k, 1)
+      k--
+      continue
+    }
     const sized = a.frame === 'pile' && b.frame === 'size'
     if (!sized && (a.frame !== b.frame || !MERGES.has(a.frame))) continue
     if (a.date && b.date && a.date.past !== b.date.past) continue

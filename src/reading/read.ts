@@ -14,6 +14,8 @@ import { type Lang, scan } from './scan.ts'
 import { bareFix, bareOf, fixOf } from './talk.ts'
 import { asksLessons, forgottenIn, lessonIn, spellOut } from './taught.ts'
 import { tokenise } from './tokens.ts'
+import { choreIn } from './wish/chore.ts'
+import { wishIn } from './wish/wish.ts'
 import { wordy } from './wordy.ts'
 
 export interface ReadContext {
@@ -171,6 +173,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     alias: lesson ? undefined : aliasIn(text, ctx.names),
     cut: tokens.length >= mostTokens,
     asksLessons: asksLessons(text),
+    wish: wishIn(text, ctx.now.day),
+    chore: choreIn(text, ctx.now),
     plain,
     acts: code ? [] : acts,
     asks,

@@ -120,7 +120,9 @@ export const scan = (
             (s.startsWith('mat:') && /^(bought|have|got|counted|used|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')),
         )
       if (w === 'one' || w === 'uno' || w === 'once') {
-        if (bare && !whats && w !== 'once' && n > 1) continue
+        // "two corn, one haylage": in a list of counted crops one is a number too
+        const listed = w === 'one' && p?.en.some(s => s.startsWith('crop:')) && nums.some(x => x?.num !== undefined && x.unit === undefined)
+        if (bare && !whats && !listed && w !== 'once' && n > 1) continue
         if (w === 'once' && bare && lang === 'en') continue
       } else {
         const fits = article

@@ -45,6 +45,7 @@ export const ES_WORDS: Record<string, string> = {
     'nueva pila, pila nueva, nuevo monton, empezamos pila, empezamos una pila, empezar pila, haz una pila, hacer una pila, otra pila, nueva, nuevo, empezamos una pila nueva, empezamos pila nueva, vamos a hacer una pila, empiezo pila, agrega una pila, monton nuevo, silo nuevo, crear pila, crea una pila, empece una pila, empece pila, abre una pila nueva, agrega pila, pila nueva que se llama',
   'v:call': 'llamada, llamado, se llama, que se llama, le decimos, le vamos a decir, de nombre, nombre, le pusimos',
   'v:alias': 'tambien le decimos, o, tambien llamada, tambien llamado, alias, tambien se llama, le dicen, le decimos, tambien le dicen',
+  'v:weigh': 'peso, pesó, boleta, boleta de la bascula, ticket, la bascula dice, en la bascula, dio en la bascula',
   'v:hold': 'carga, cabe, caben, lleva, agarra, hace, pesa, trae, aguanta, le caben, le cabe, cargan, pesan',
   'v:milk':
     'en ordeno, en ordeña, ordeno, ordeñando, ordenando, ordeñamos, ordenamos, en ordeña, en ordena, estamos ordeñando, en la ordeña, ordena, ordeña, ordenamos ahora, hordenando, hordeñando, hordenamos',
@@ -131,7 +132,7 @@ export const ES_WORDS: Record<string, string> = {
   'cause:wind': 'viento, aire, ventarron, aigre, vientos',
   'cause:machine':
     'tractor, cargador, payloader, maquina, troca, camion, loader, minicargador, pala, bobcat, skid, cucharon, trator, remolque, retroexcavadora, skid steer, la pala',
-  'cause:ice': 'hielo, ielo, yelo',
+  'cause:ice': 'pegada con hielo, pegado con hielo, congelado al piso, congelada al piso, hielo, ielo, yelo',
   'animal:raccoon': 'mapache, mapaches, mapachi, mapachis, mapachez',
   'animal:dog': 'perro, perros, pero, perra, perrito, chucho, chuchos',
   'animal:cat': 'gato, gatos, gata, gatitos',

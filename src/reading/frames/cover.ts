@@ -65,6 +65,9 @@ export const cover = (p: Pool): Found | undefined => {
         (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
         (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on')))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
+  // "plastic stuck down by the ice" tells how it is
+  if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
+  if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined
   const noWord = verbless && roll < 0 && bare < 0 && verb < 0 && take < 0 && put < 0
   if (p.find(i => hasCat(i, 'what') && !has(i, 'what:loose edge') && !hasCat(i, 'v') && !hasCat(i, 'mat')) >= 0) return undefined

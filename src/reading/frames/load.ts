@@ -9,9 +9,14 @@ export const load = (p: Pool): Found | undefined => {
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
   // "north took 9 ton of haylage": the pile is who took it
   const took = p.sense('v:take')
+  // "bought 30 ton haylage": feed that is bought goes on a pile
+  const bought = p.cat('crop') >= 0 && p.num([...WEIGHT]) >= 0 ? p.sense('v:buy') : -1
+  // "orange truck weighed 17,240": a load with its scale ticket
+  const ticket =
+    p.cat('box') >= 0 && p.num([undefined, ...WEIGHT], i => i.unit !== undefined || i.num! >= 2000) >= 0 ? p.sense('v:weigh') : -1
   const eats =
     took > 0 && p.cat('crop') >= 0 && hasCat(p.before(took), 'pile') && p.relation(p.items.indexOf(p.before(took)!)) === undefined
-  const verb = eats ? took : p.sense('v:put')
+  const verb = eats ? took : ticket >= 0 ? ticket : bought >= 0 ? bought : p.sense('v:put')
   // "echamos al mixer 12 mil de old slab": what goes into the mixer is fed
   if (!eats && p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0) return undefined
   const base = verb < 0 ? p.sense('b:put') : -1
@@ -48,7 +53,7 @@ export const load = (p: Pool): Found | undefined => {
       [undefined],
       (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop'))),
     ) >= 0 &&
-    (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 || p.items.length <= 4)
+    (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) !== 'off') >= 0 || p.items.length <= 4)
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
   if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop) return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
@@ -100,6 +105,22 @@ export const load = (p: Pool): Found | undefined => {
       if (has(i, 'range')) out.vague = true
     }
     if (bareLoad >= 0) p.take(bareLoad)
+  }
+  if (ticket >= 0) {
+    const n = p.num([undefined, ...WEIGHT], i => i.unit !== undefined || i.num! >= 2000)
+    if (n >= 0) {
+      const i = p.take(n)!
+      out.slots.lb ??= i.unit === undefined ? i.num : inLb(i)
+      out.slots.count ??= 1
+    }
+  }
+  // "3 loads, 17,240 16,900 17,100": a ticket for each
+  const tickets = p.items
+    .map((i, k) => ({ i, k }))
+    .filter(({ i, k }) => p.free(k) && i.num !== undefined && i.unit === undefined && !i.ordinal && i.num >= 2000)
+  if (tickets.length > 1 && tickets.length === out.slots.count && weight < 0) {
+    out.slots.lb = tickets.reduce((t, { i }) => t + i.num!, 0)
+    for (const { k } of tickets) p.take(k)
   }
   const crop = takeCrop(p)
   if (crop.crop) out.slots.crop = crop.crop

@@ -13,7 +13,7 @@ export const face = (p: Pool): Found | undefined => {
   if (f < 0 && left < 0) return undefined
   const n = f >= 0 ? p.num([undefined, 'ft', 'in', 'm']) : p.num(['ft', 'm'])
   if (n < 0) return undefined
-  if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || has(i, 'v:push')) >= 0) return undefined
   if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
@@ -53,6 +53,11 @@ export const shift = (p: Pool): Found | undefined => {
   if (verb < 0 && base < 0) return undefined
   const first = p.cat('pile')
   if (first < 0) return undefined
+  // "moved 2 feet" with no other pile in it is no feed pushed over
+  if (/^mov/.test(p.items[Math.max(verb, base)]!.tokens[0]!.norm) && p.items.filter(i => hasCat(i, 'pile')).length < 2) return undefined
+  // tires moved from pile to pile, and a face that moved, are no feed pushed over
+  if (p.find(i => hasCat(i, 'mat')) >= 0 || (p.sense('thing:face') >= 0 && p.find((i, k) => k > first && hasCat(i, 'pile')) < 0))
+    return undefined
   p.take(verb >= 0 ? verb : base)
   out.order = base >= 0
   const at = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on')
@@ -69,6 +74,7 @@ export const shift = (p: Pool): Found | undefined => {
   p.takeAll('thing:first', 'unit:ft', 'v:put', 'thing:left')
   takeCrop(p)
   takeColour(p)
+  if (out.slots.toPile === out.slots.pile) delete out.slots.toPile
   out.full = out.slots.pile !== undefined && out.slots.toPile !== undefined
   return out
 }

@@ -1,8 +1,11 @@
-import { has, hasCat, valueOf } from '../item.ts'
+import { has, hasCat, type Item, valueOf } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { type Found, takeColour } from './slots.ts'
 
 const SIZES = /^stone:/
+
+/** "12 below", "10 grados bajo cero" lie on the other side of zero, °F. */
+const degrees = (i: Item): number => (/\b(below|bajo)\b/i.test(i.text) ? -Math.abs(i.num!) : i.num!)
 
 /** Weather that came. */
 export const weather = (p: Pool): Found | undefined => {
@@ -11,7 +14,7 @@ export const weather = (p: Pool): Found | undefined => {
   const warm = sky < 0 ? p.num(['degF']) : -1
   // "got up to 97 degrees", "down to 18": heat and frost by the number
   if (warm >= 0 && (p.items[warm]!.num! >= 85 || p.items[warm]!.num! <= 32) && p.cat('pile') < 0 && p.cat('crop') < 0) {
-    const degF = p.take(warm)!.num!
+    const degF = degrees(p.take(warm)!)
     p.takeAll('v:put', 'v:measure', 'v:have')
     return { slots: { kind: degF >= 85 ? 'heat' : 'freeze', degF }, full: true, bias: 1 }
   }
@@ -38,7 +41,7 @@ export const weather = (p: Pool): Found | undefined => {
   const mph = p.num(['mph'])
   if (mph >= 0) out.slots.mph = p.take(mph)!.num
   const deg = p.num(['degF'])
-  if (deg >= 0) out.slots.degF = p.take(deg)!.num
+  if (deg >= 0) out.slots.degF = degrees(p.take(deg)!)
   const bare = p.num([undefined])
   if (bare >= 0) {
     const clock =
