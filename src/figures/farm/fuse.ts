@@ -73,9 +73,9 @@ const REST_SD: Share = 0.02
  * How often is common practice, no source.
  */
 const GUESSES: { wide: number; uneven: Share; weight: Share }[] = [
-  { wide: 0.75, uneven: 0.015, weight: 0.4 },
-  { wide: 0.75, uneven: 0.055, weight: 0.4 },
-  { wide: 2, uneven: 0.045, weight: 0.2 },
+  { wide: 0.75, uneven: 0.012, weight: 0.42 },
+  { wide: 0.75, uneven: 0.055, weight: 0.38 },
+  { wide: 2, uneven: 0.04, weight: 0.2 },
 ]
 
 const bound = (x: number): number => Math.min(1, Math.max(0, x))

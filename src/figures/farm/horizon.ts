@@ -9,7 +9,7 @@ const END_DAYS = 0.6
  * What is to come wanders more than what was: herds grow and rations turn. One day's step of the use, a share; common practice, no
  * source.
  */
-const AHEAD_STEP = 0.006
+const AHEAD_STEP = 0.0035
 
 /**
  * Chance that the pile is gone within `d` days: that what is left, less `d` days of use, falls below nothing. Both are Gaussian

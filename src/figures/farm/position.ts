@@ -26,8 +26,8 @@ export interface Length {
 }
 
 /** A length that was taped or stepped, and one that was only planned. Common practice, no source. */
-const MEASURED_SD: Share = 0.018
-const PLANNED_SD: Share = 0.027
+const MEASURED_SD: Share = 0.01
+const PLANNED_SD: Share = 0.016
 /** A sheet hangs over at both ends by so much, ft, give or take. Common practice: two feet and what the store had. */
 const OVERHANG: [Ft, Ft] = [9, 5]
 /** A face is not plumb and is told by eye, ft. Common practice, no source. */
