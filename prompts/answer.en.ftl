@@ -31,6 +31,16 @@ answer-reach-no = { HAS($with) ->
     [yes] , { n-days } before { $until }
    *[no] {""}
 }. About { ABOUT($spare) } dry matter short.
+answer-reach-days = { HAS($with) ->
+    [yes] With { $with }: feed
+   *[no] Feed
+} for { n-days }{ HAS($runsOut) ->
+    [yes] , to about { $runsOut }
+   *[no] {""}
+}.
+answer-legs = { CAP($list) }.
+answer-leg = { $pile } to { $until }
+with-both = { $piles } fed at once
 answer-gap = To make it: { $ways }.
 answer-gap-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb a day
 answer-gap-head = { $head } head
@@ -39,8 +49,8 @@ with-head = { $head } head
 with-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb a day
 with-more = { ABOUT($lb) } more
 with-less = { ABOUT($lb) } less
-with-later = { n-days } later
-with-sooner = { n-days } sooner
+with-later = the harvest { n-days } later
+with-sooner = the harvest { n-days } sooner
 answer-status = { CAP($pile) }: { WORD("stage", $stage) }.{ HAS($crops) ->
     [yes] {" "}{ CAP($crops) }.
    *[no] {""}
@@ -70,6 +80,8 @@ answer-open-damage = { $count ->
     [one] { $count } place not patched yet.
    *[other] { $count } places not patched yet.
 }
+answer-worth = Worth about ${ NUMBER($value, maximumSignificantDigits: 3) } at the price told.
+answer-cover-cost = A sheet at ${ NUMBER($cost, maximumSignificantDigits: 3) } comes to ${ NUMBER($perTon, maximumFractionDigits: 2) } a ton under it.
 answer-loads = { $amount }{ HAS($crop) ->
     [yes] {" "}{ WORD("crop", $crop) }
    *[no] {""}

@@ -31,6 +31,16 @@ answer-reach-no = { HAS($with) ->
     [yes] , { n-days } antes del { $until }
    *[no] {""}
 }. Faltan unas { ABOUT($spare) } de materia seca.
+answer-reach-days = { HAS($with) ->
+    [yes] Con { $with }: hay comida
+   *[no] Hay comida
+} para { n-days }{ HAS($runsOut) ->
+    [yes] , hasta como el { $runsOut }
+   *[no] {""}
+}.
+answer-legs = { CAP($list) }.
+answer-leg = { $pile } hasta el { $until }
+with-both = { $piles } a la vez
 answer-gap = Para llegar: { $ways }.
 answer-gap-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb al día
 answer-gap-head = { $head } cabezas
@@ -39,8 +49,8 @@ with-head = { $head } cabezas
 with-day = { NUMBER($lb, maximumSignificantDigits: 3) } lb al día
 with-more = { ABOUT($lb) } más
 with-less = { ABOUT($lb) } menos
-with-later = { n-days } después
-with-sooner = { n-days } antes
+with-later = la cosecha { n-days } después
+with-sooner = la cosecha { n-days } antes
 answer-status = { CAP($pile) }: { WORD("stage", $stage) }.{ HAS($crops) ->
     [yes] {" "}{ CAP($crops) }.
    *[no] {""}
@@ -70,6 +80,8 @@ answer-open-damage = { $count ->
     [one] Falta { $count } lugar por parchar.
    *[other] Faltan { $count } lugares por parchar.
 }
+answer-worth = Vale unos ${ NUMBER($value, maximumSignificantDigits: 3) } al precio dicho.
+answer-cover-cost = Un plástico de ${ NUMBER($cost, maximumSignificantDigits: 3) } sale a ${ NUMBER($perTon, maximumFractionDigits: 2) } por tonelada tapada.
 answer-loads = { $amount }{ HAS($crop) ->
     [yes] {" "}de { WORD("crop", $crop) }
    *[no] {""}

@@ -265,9 +265,18 @@ did-remind = reminder{ HAS($who) ->
    *[no] {""}
 }{ HAS($on) ->
     [yes] {" "}{ $every ->
-        [day] every day from {""}
-        [week] every week from {""}
-        [month] every month from {""}
+        [day] { $step ->
+            [1] every day from {""}
+           *[other] every { $step } days from {""}
+        }
+        [week] { $step ->
+            [1] every week from {""}
+           *[other] every { $step } weeks from {""}
+        }
+        [month] { $step ->
+            [1] every month from {""}
+           *[other] every { $step } months from {""}
+        }
        *[other] {""}
     }{ LONGDAY($on) }
    *[no] {""}

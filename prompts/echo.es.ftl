@@ -282,9 +282,18 @@ did-remind = recordatorio{ HAS($who) ->
    *[no] {""}
 }{ HAS($on) ->
     [yes] {" "}{ $every ->
-        [day] cada día desde {""}
-        [week] cada semana desde {""}
-        [month] cada mes desde {""}
+        [day] { $step ->
+            [1] cada día desde {""}
+           *[other] cada { $step } días desde {""}
+        }
+        [week] { $step ->
+            [1] cada semana desde {""}
+           *[other] cada { $step } semanas desde {""}
+        }
+        [month] { $step ->
+            [1] cada mes desde {""}
+           *[other] cada { $step } meses desde {""}
+        }
        *[other] {""}
     }{ LONGDAY($on) }
    *[no] {""}

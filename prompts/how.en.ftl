@@ -19,7 +19,7 @@ no-head-known = How many head there are{ HAS($group) ->
     [yes] {" "}({ WORD("group", $group) })
    *[no] {""}
 } is not told. Tell it, like: milking 118.
-no-harvest-known = Feed for { n-days }, to about { $runsOut }. Tell when the next crop comes, like: first crop around May 28.
+note-no-harvest = Tell when the next crop comes, like: first crop around May 28.
 no-such-pile = No pile is called { $pile }.
 which-pile = Which pile: { $piles }?
 no-pile-fits = There is no pile that fits that yet.
@@ -263,3 +263,4 @@ outside-wall-impossible = the walls
 outside-wall-above-crown = the walls
 outside-slope-impossible = the slope of the ground
 outside-slope-runs-out = the slope of the ground
+note-no-price = No price is told for all of it. Tell it, like: corn silage is worth 55 a ton.

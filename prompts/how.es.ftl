@@ -19,7 +19,7 @@ no-head-known = No se ha dicho cuántas cabezas son{ HAS($group) ->
     [yes] {" "}({ WORD("group", $group) })
    *[no] {""}
 }. Por ejemplo: ordeñando 118.
-no-harvest-known = Hay comida para { n-days }, hasta como el { $runsOut }. Falta cuándo viene el próximo corte, por ejemplo: primer corte como el 28 de mayo.
+note-no-harvest = Falta cuándo viene el próximo corte, por ejemplo: primer corte como el 28 de mayo.
 no-such-pile = Ninguna pila se llama { $pile }.
 which-pile = ¿Cuál pila: { $piles }?
 no-pile-fits = Todavía no hay pila para eso.
@@ -263,3 +263,4 @@ outside-wall-impossible = las paredes
 outside-wall-above-crown = las paredes
 outside-slope-impossible = la pendiente del suelo
 outside-slope-runs-out = la pendiente del suelo
+note-no-price = Falta el precio de todo lo que tiene. Por ejemplo: el maíz vale 55 la tonelada.

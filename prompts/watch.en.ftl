@@ -3,7 +3,10 @@
 reminder = Reminder{ HAS($who) ->
     [yes] {" "}for { $who }
    *[no] {""}
-}: { $about }.
+}: { $about }{ HAS($by) ->
+    [yes] , from { $by }
+   *[no] {""}
+}.
 summary-more = And { $count } more.
 
 morning-head = { LONGDAY($day) }, morning.
@@ -20,13 +23,24 @@ watch-face = { $enough ->
     [yes] {""}
    *[no] , { NUMBER($minInPerDay, maximumFractionDigits: 1) } needed
 }
-morning-roll = { CAP($pile) }: roll back { NUMBER($ft, maximumFractionDigits: 0) } ft{ $tires ->
+morning-pile-out = { CAP($pile) } should be used up by now. Say where the face is, or "{ $pile } is all gone".
+morning-mix = { CAP($pile) }: the mix at the face changes{ HAS($on) ->
+    [yes] {" "}about { $on }
+   *[no] {""}
+}, at { NUMBER($atFt, maximumFractionDigits: 0) } ft{ HAS($crop) ->
+    [yes] , more { WORD("crop", $crop) } from there
+   *[no] {""}
+}.
+morning-roll = { CAP($pile) }: roll back { NUMBER($ft, maximumFractionDigits: 0) } ft.{ $tires ->
     [0] {""}
-   *[other] , { NUMBER($tires, maximumFractionDigits: 0) } tires off, { NUMBER($edgeTires, maximumFractionDigits: 0) } of them on the new edge
+   *[other] {" "}{ NUMBER($tires, maximumFractionDigits: 0) } tires off: { NUMBER($edgeTires, maximumFractionDigits: 0) } on the new edge{ $stackTires ->
+        [0] {""}
+       *[other] , { NUMBER($stackTires, maximumFractionDigits: 0) } to the stack
+    }.
 }{ $bags ->
     [0] {""}
-   *[other] , { NUMBER($bags, maximumFractionDigits: 0) } bags off
-}.
+   *[other] {" "}{ NUMBER($bags, maximumFractionDigits: 0) } bags off, to the new edge.
+}
 morning-bare = { CAP($pile) }: { NUMBER($ft, maximumFractionDigits: 0) } ft lies bare, { n-days } of feed. Pull the sheet up closer.
 morning-damage = { CAP($pile) }: { watch-places } not patched{ HAS($where) ->
     [yes] , { $where }
@@ -35,9 +49,19 @@ morning-damage = { CAP($pile) }: { watch-places } not patched{ HAS($where) ->
     [0] {""}
    *[other] , { n-days } now
 }.
-watch-places = { $count ->
-    [one] { $count } place
-   *[other] { $count } places
+watch-places = { $what ->
+    [hole] { $count ->
+        [one] { $count } hole
+       *[other] { $count } holes
+    }
+    [tear] { $count ->
+        [one] { $count } tear
+       *[other] { $count } tears
+    }
+   *[other] { $count ->
+        [one] { $count } place
+       *[other] { $count } places
+    }
 }
 morning-uncovered = { CAP($pile) } lies open, { n-days } since the last load.{ watch-depth }
 # The only published clock is of a top that lay wholly open; it is named, so that nobody takes it for a hole's.
@@ -88,6 +112,12 @@ watch-weights = { $tires ->
    *[other] , { NUMBER($bags, maximumFractionDigits: 0) } bags
 }
 watch-minutes = { NUMBER($minutes, maximumSignificantDigits: 2) } minutes
+cover-now = Cover { $pile } tonight: plastic { by-feet }{ watch-weights }, { $people } people about { watch-minutes }.{ $fromStock ->
+    [no] {" "}No sheet in stock fits.
+   *[other] {""}
+}
+cover-now-bare = Cover { $pile } tonight.
+cover-sun-today = Best sun today { CLOCK($from) } to { CLOCK($to) }, the plastic draws tight then.
 cover-tonight-bare = Cover { $pile } tonight if that was the last load.
 cover-sun = If it waits for morning: best sun { CLOCK($from) } to { CLOCK($to) }, the plastic draws tight then.
 
@@ -104,11 +134,21 @@ weekly-fed = { CAP($pile) }: { HAS($lb) ->
    *[no] {""}
 }.
 weekly-loads = { n-load } hauled, on { $piles }.
+weekly-check = { CAP($pile) }: cover { HAS($last) ->
+    [yes] not walked since { $last }
+   *[no] not walked yet
+}{ watch-why }.
 weekly-walks = Covers walked: { $count }.
 
 pace-high = { CAP($pile) }: { NUMBER($tonsHour, maximumFractionDigits: 0) } tons an hour against { NUMBER($lb, maximumFractionDigits: 0) } lb of tractor, which packs { NUMBER($okTonsHour, maximumFractionDigits: 0) }. Slow down, thin the layers, or add weight to make { NUMBER($needLb, maximumSignificantDigits: 2) } lb.
 early-open = { CAP($pile) } was covered { $sealedOn } and is still working. Better shut until { $readyOn }.
-supply-head = For { $pile }, { $on }. Order by { $by }:
+supply-head = { $filling ->
+    [yes] For { $pile }, being filled: get this now.
+   *[no] For { $pile }, about { $on }: { $now ->
+        [yes] order now.
+       *[no] order by { $by }.
+    }
+}
 supply-short = { HAS($widthFt) ->
     [yes] { CAP(WORD("item", $item)) } { by-feet }
    *[no] { CAP(WORD("item", $item)) }
@@ -136,12 +176,15 @@ round-good = Hail round done, { $count ->
 } whole.
 round-trouble = Hail round done. Trouble on { $piles }.
 freeze-first = { NUMBER($degF, maximumFractionDigits: 0) } °F: a day as cold can freeze a bare wet edge up to { NUMBER($depthIn, maximumFractionDigits: 0) } inches deep, less under snow. A rough figure. Lift what holds the sheet on { $piles } now.
-freeze-ask = Before the ground freezes, lift what will be in the way:
+freeze-ask = Before the ground freezes, lift what would freeze down where you feed this winter. Keep enough on to hold the sheet.
 freeze-again = The ground freezes soon. Still to lift:
 freeze-owner = Asked twice, not lifted yet:
-freeze-line = { CAP($pile) }, { NUMBER($fromFt, maximumFractionDigits: 0) } to { NUMBER($toFt, maximumFractionDigits: 0) } ft: { $mesh ->
+freeze-line = { CAP($pile) }, from { NUMBER($fromFt, maximumFractionDigits: 0) } ft to { $end ->
+    [yes] the end
+   *[no] { NUMBER($toFt, maximumFractionDigits: 0) } ft
+}: { $mesh ->
     [yes] mesh
-   *[no] the sheet free
+   *[no] edges of the sheet
 }{ watch-weights }, by { $by }.
 repair-line = { CAP($pile) }: { watch-places }{ HAS($where) ->
     [yes] , { $where }
@@ -154,7 +197,7 @@ repair-ask = Patched yet?
 repair-again = Still open, as far as the book knows:
 repair-owner = Asked twice, not patched yet:
 repair-advice = Patch it soon, with silage tape on plastic that is clean and dry. Duct tape lets go.
-edge-spring = The thaw is on. Keep no more than { n-days } of feed bare on { $pile }, and look at the edge that was frozen down.
+edge-spring = From now on seal the edge on { $pile } again after every roll: weights back to the edge, no more than { n-days } of feed bare. Look at what was frozen down.
 edge-idle = Nothing told of feeding on { $pile } since { $last }. If it is not being fed, close the edge.
 edge-leftover = { CAP($pile) } will have feed for { $daysOver } days past the new { WORD("crop", $crop) } of { $on }. Push it up and feed it first: old feed before new.
 

@@ -3,7 +3,10 @@
 reminder = Recordatorio{ HAS($who) ->
     [yes] {" "}para { $who }
    *[no] {""}
-}: { $about }.
+}: { $about }{ HAS($by) ->
+    [yes] , de parte de { $by }
+   *[no] {""}
+}.
 summary-more = Y { $count } más.
 
 morning-head = { CAP(LONGDAY($day)) }, mañana.
@@ -20,13 +23,24 @@ watch-face = { $enough ->
     [yes] {""}
    *[no] , hacen falta { NUMBER($minInPerDay, maximumFractionDigits: 1) }
 }
-morning-roll = { CAP($pile) }: enrollar { NUMBER($ft, maximumFractionDigits: 0) } pies{ $tires ->
+morning-pile-out = { CAP($pile) } ya se debió acabar. Hay que decir dónde va la cara, o "{ $pile } se acabó".
+morning-mix = { CAP($pile) }: la mezcla en la cara cambia{ HAS($on) ->
+    [yes] {" "}como el { $on }
+   *[no] {""}
+}, a los { NUMBER($atFt, maximumFractionDigits: 0) } pies{ HAS($crop) ->
+    [yes] , de ahí más { WORD("crop", $crop) }
+   *[no] {""}
+}.
+morning-roll = { CAP($pile) }: enrollar { NUMBER($ft, maximumFractionDigits: 0) } pies.{ $tires ->
     [0] {""}
-   *[other] , quitar { NUMBER($tires, maximumFractionDigits: 0) } llantas, { NUMBER($edgeTires, maximumFractionDigits: 0) } van en la orilla nueva
+   *[other] {" "}Quitar { NUMBER($tires, maximumFractionDigits: 0) } llantas: { NUMBER($edgeTires, maximumFractionDigits: 0) } a la orilla nueva{ $stackTires ->
+        [0] {""}
+       *[other] , { NUMBER($stackTires, maximumFractionDigits: 0) } al montón de llantas
+    }.
 }{ $bags ->
     [0] {""}
-   *[other] , quitar { NUMBER($bags, maximumFractionDigits: 0) } bolsas
-}.
+   *[other] {" "}Quitar { NUMBER($bags, maximumFractionDigits: 0) } bolsas, a la orilla nueva.
+}
 morning-bare = { CAP($pile) }: { NUMBER($ft, maximumFractionDigits: 0) } pies destapados, { n-days } de comida. Conviene acercar el plástico.
 morning-damage = { CAP($pile) }: { watch-places } sin parchar{ HAS($where) ->
     [yes] , { $where }
@@ -35,9 +49,19 @@ morning-damage = { CAP($pile) }: { watch-places } sin parchar{ HAS($where) ->
     [0] {""}
    *[other] , ya { n-days }
 }.
-watch-places = { $count ->
-    [one] { $count } lugar
-   *[other] { $count } lugares
+watch-places = { $what ->
+    [hole] { $count ->
+        [one] { $count } hoyo
+       *[other] { $count } hoyos
+    }
+    [tear] { $count ->
+        [one] { $count } rotura
+       *[other] { $count } roturas
+    }
+   *[other] { $count ->
+        [one] { $count } lugar
+       *[other] { $count } lugares
+    }
 }
 morning-uncovered = { CAP($pile) } sigue destapada, { n-days } desde el último viaje.{ watch-depth }
 # El único plazo publicado es de una pila del todo destapada; se nombra para que nadie lo tome por el de un hoyo.
@@ -88,6 +112,12 @@ watch-weights = { $tires ->
    *[other] , { NUMBER($bags, maximumFractionDigits: 0) } bolsas
 }
 watch-minutes = { NUMBER($minutes, maximumSignificantDigits: 2) } minutos
+cover-now = Tapar { $pile } hoy en la noche: plástico de { by-feet }{ watch-weights }, { $people } personas unos { watch-minutes }.{ $fromStock ->
+    [no] {" "}No hay plástico que alcance.
+   *[other] {""}
+}
+cover-now-bare = Tapar { $pile } hoy en la noche.
+cover-sun-today = El mejor sol hoy de { CLOCK($from) } a { CLOCK($to) }, ahí el plástico queda bien estirado.
 cover-tonight-bare = Tapar { $pile } hoy en la noche si ya fue el último viaje.
 cover-sun = Si se deja para mañana: el mejor sol de { CLOCK($from) } a { CLOCK($to) }, ahí el plástico queda bien estirado.
 
@@ -104,11 +134,21 @@ weekly-fed = { CAP($pile) }: { HAS($lb) ->
    *[no] {""}
 }.
 weekly-loads = { n-load }, en { $piles }.
+weekly-check = { CAP($pile) }: tapa { HAS($last) ->
+    [yes] sin revisar desde el { $last }
+   *[no] todavía sin revisar
+}{ watch-why }.
 weekly-walks = Revisiones de tapas: { $count }.
 
 pace-high = { CAP($pile) }: llegan { NUMBER($tonsHour, maximumFractionDigits: 0) } toneladas por hora contra { NUMBER($lb, maximumFractionDigits: 0) } lb de tractor, que alcanzan a pisar { NUMBER($okTonsHour, maximumFractionDigits: 0) }. Más despacio, capas más delgadas, o más peso hasta { NUMBER($needLb, maximumSignificantDigits: 2) } lb.
 early-open = { CAP($pile) } se tapó el { $sealedOn } y todavía está trabajando. Mejor cerrada hasta el { $readyOn }.
-supply-head = Para { $pile }, { $on }. Pedir antes del { $by }:
+supply-head = { $filling ->
+    [yes] Para { $pile }, que se está llenando: hace falta ya.
+   *[no] Para { $pile }, como el { $on }: { $now ->
+        [yes] hay que pedir ya.
+       *[no] pedir antes del { $by }.
+    }
+}
 supply-short = { HAS($widthFt) ->
     [yes] { CAP(WORD("item", $item)) } de { by-feet }
    *[no] { CAP(WORD("item", $item)) }
@@ -136,12 +176,15 @@ round-good = Revisión del granizo completa, { $count ->
 }.
 round-trouble = Revisión del granizo completa. Hay problema en { $piles }.
 freeze-first = { NUMBER($degF, maximumFractionDigits: 0) } °F: con un día así una orilla mojada y sin nieve se puede helar hasta { NUMBER($depthIn, maximumFractionDigits: 0) } pulgadas. Es un cálculo aproximado. Hay que levantar ya lo que detiene el plástico en { $piles }.
-freeze-ask = Antes de que se hiele el suelo, hay que levantar lo que va a estorbar:
+freeze-ask = Antes de que se hiele el suelo, hay que levantar lo que se quedaría pegado donde se va a dar este invierno. Dejar lo bastante para detener el plástico.
 freeze-again = Pronto se hiela el suelo. Falta levantar:
 freeze-owner = Se preguntó dos veces, falta levantar:
-freeze-line = { CAP($pile) }, de { NUMBER($fromFt, maximumFractionDigits: 0) } a { NUMBER($toFt, maximumFractionDigits: 0) } pies: { $mesh ->
+freeze-line = { CAP($pile) }, de { NUMBER($fromFt, maximumFractionDigits: 0) } pies { $end ->
+    [yes] al final
+   *[no] a { NUMBER($toFt, maximumFractionDigits: 0) } pies
+}: { $mesh ->
     [yes] malla
-   *[no] plástico suelto
+   *[no] orillas del plástico
 }{ watch-weights }, antes del { $by }.
 repair-line = { CAP($pile) }: { watch-places }{ HAS($where) ->
     [yes] , { $where }
@@ -154,7 +197,7 @@ repair-ask = ¿Ya se parchó?
 repair-again = Según el libro sigue abierto:
 repair-owner = Se preguntó dos veces, falta parchar:
 repair-advice = Hay que parchar pronto, con cinta para silo sobre plástico limpio y seco. La cinta gris se despega.
-edge-spring = Está deshelando. En { $pile } no más de { n-days } de comida destapada, y revisar la orilla que estuvo helada.
+edge-spring = Desde ahora hay que volver a sellar la orilla de { $pile } cada vez que se enrolla: peso otra vez en la orilla, no más de { n-days } de comida destapada. Revisar lo que estuvo helado.
 edge-idle = De { $pile } no se ha anotado comida desde el { $last }. Si está parada, hay que cerrar la orilla.
 edge-leftover = { CAP($pile) } va a tener comida { $daysOver } días después del nuevo { WORD("crop", $crop) } del { $on }. Hay que empujarla y darla primero: lo viejo antes que lo nuevo.
 

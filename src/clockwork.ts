@@ -1,24 +1,45 @@
 import type { Book } from './book/book.ts'
-import { ENTRY_VERSION } from './book/entries.ts'
+import { type Body, ENTRY_VERSION } from './book/entries.ts'
+import type { Question } from './book/questions.ts'
 import type { Desks } from './desk.ts'
 import type { CoreParts } from './pipeline.ts'
-import type { Due, Lang, Reply } from './ports.ts'
+import type { Due, Reply } from './ports.ts'
 import { type Instant, localTime } from './units/calendar.ts'
 import { due } from './watch/due.ts'
 import { figuresFrom } from './watch/figures.ts'
-import type { DueItem } from './watch/item.ts'
+import { type DueItem, TAPPED } from './watch/item.ts'
+import { type Landing, landing } from './watch/people.ts'
 
-/** The chat that an item of the watch goes to, and the language it is said in. */
-const addressOf = (book: Book, item: DueItem): { to?: string; lang: Lang } => {
-  const owner = [...book.members.values()].find(x => x.role === 'owner')
-  const member = item.to === 'owner' ? owner : book.members.get(item.to)
-  const crew = book.settings.get('crewChat')
-  const to =
-    item.to === 'crew' && typeof crew === 'string'
-      ? crew
-      : (member?.address ?? (typeof crew === 'string' ? crew : (owner?.address ?? owner?.person)))
-  return { to, lang: (item.to === 'crew' ? owner?.lang : member?.lang) ?? 'en' }
+/** What a reminder, and what an asking after something undone, can be answered with by a tap; in this order. */
+const ANSWERS = { reminder: ['done', 'hour', 'tomorrow'], patched: ['patched', 'later'], walked: ['walked', 'later'] } as const
+
+/** What can be answered by a tap stands as an open question until it is, or comes again. */
+const buttonsOf = (item: DueItem, { chat, person, lang }: Landing, channel: string, at: Instant): Question | undefined => {
+  const ask = [item.message].flat()[0]
+  const kind = item.reminder === undefined ? item.offer?.did : 'reminder'
+  if (!kind || chat === undefined || !ask) return undefined
+  return {
+    id: item.key,
+    chat,
+    to: person ?? '',
+    lang,
+    at,
+    source: { channel, chat, id: '', edit: '' },
+    ask: { code: ask.code, data: { ...ask.data, ...(item.reminder ? { id: item.reminder } : { piles: item.offer!.piles }) } },
+    choices: ANSWERS[kind].map(value => ({ label: { code: `choice-${value}`, data: {} }, act: 'fill', value })),
+    slot: TAPPED,
+    drafts: [],
+  }
 }
+
+/** The buttons of an earlier asking of the same thing. */
+const earlierOf = (book: Book, q: Question): Body[] =>
+  [...book.questions.values()]
+    .filter(o => o.slot === TAPPED && o.chat === q.chat && sameThing(o, q))
+    .map(o => ({ kind: 'close', question: o.id, how: 'lapsed' }))
+
+const sameThing = (a: Question, b: Question): boolean =>
+  a.ask.data.id !== undefined || b.ask.data.id !== undefined ? a.ask.data.id === b.ask.data.id : a.choices[0]?.value === b.choices[0]?.value
 
 /** The clock's way through the house: due, append, say. What was said is an entry, so that nothing is said twice. */
 export const makeTick =
@@ -28,10 +49,25 @@ export const makeTick =
     const { day } = localTime(at, zone)
     const out: Due[] = []
     for (const item of due(book, { at, zone }, figuresFrom(book, { day, at, zone }, answer))) {
-      const { to, lang } = addressOf(book, item)
-      const text = [item.message].flat().map(x => say(x, lang))
-      const replies: Reply[] = to === undefined ? [] : [{ to, text: text.join('\n') }]
-      const entries = [{ v: ENTRY_VERSION, n: book.last + 1, at, by: 'clock', body: { kind: 'said' as const, key: item.key } }]
+      const where = landing(book, item.to)
+      const text = [item.message].flat().map(x => say(x, where.lang))
+      const q = buttonsOf(item, where, channel, at)
+      const replies: Reply[] =
+        where.chat === undefined
+          ? []
+          : [
+              {
+                to: where.chat,
+                text: text.join('\n'),
+                ...(q && { choices: q.choices.map(c => say(c.label as never, where.lang)), question: q.id }),
+              },
+            ]
+      const bodies: Body[] = [
+        ...[item.key, ...(item.also ?? [])].map((key): Body => ({ kind: 'said', key })),
+        ...(item.lapses ?? []).map((question): Body => ({ kind: 'close', question, how: 'lapsed' })),
+        ...(q ? [...earlierOf(book, q), { kind: 'ask', question: q } as const] : []),
+      ]
+      const entries = bodies.map((body, k) => ({ v: ENTRY_VERSION, n: book.last + 1 + k, at, by: 'clock', body }))
       desks.keep(farm, entries, () => log.append(farm, channel, entries, replies))
       if (replies.length) out.push({ due: item.at, farm, replies })
     }

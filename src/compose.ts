@@ -12,6 +12,7 @@ import { type Core, makeCore } from './pipeline.ts'
 import type { Result } from './ports.ts'
 import { makeSayer, type Say } from './saying/say.ts'
 import { isZone } from './units/calendar.ts'
+import { checkPlan } from './watch/checks.ts'
 
 /** One process keeps one farm's book, unless the line channel names others. */
 export const FARM = 'home'
@@ -81,7 +82,7 @@ export const openHouse = (config: Config, o: HouseOptions): House => {
   const say = makeSay()
   const store = openStore(config.data, { durable: ['telegram'], passing: o.passing })
   try {
-    const core = makeCore({ log: store, zone: config.zone, say, answer, pilesFor, firstOwns: o.firstOwns })
+    const core = makeCore({ log: store, zone: config.zone, say, answer: withWatch, pilesFor, firstOwns: o.firstOwns })
     return { say, store, core, recovered: recover(store, core) }
   } catch (error) {
     store.close()
@@ -104,6 +105,9 @@ const recover = (store: Store, core: Core): Result[] => {
   }
   return results
 }
+
+/** The watch plans the walks of the covers, so it says when the next one is. */
+const withWatch: typeof answer = (book, ask, now) => answer(book, ask, now, { nextCheck: pile => checkPlan(book, pile)?.due })
 
 /** A house that knows no farm and remembers nothing. */
 const bareCore = (config: Config): Core => {

@@ -11,6 +11,7 @@ import { guessed, type Settled, settle } from './settle/settle.ts'
 import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
 import { nextDue } from './watch/due.ts'
+import { ofPerson } from './watch/settings.ts'
 
 /** When and where a question is asked. */
 export interface Moment {
@@ -49,6 +50,12 @@ const MOST = 4096
 const NOTHING: Omit<Result, 'outcome'> = { recorded: [], withdrawn: [], asks: [], answers: [], replies: [] }
 const PER_PILE = new Set(['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'])
 
+/** The language somebody is to be answered in, where that was set. */
+const setLang = (book: Book, person: string): Lang | undefined => {
+  const set = book.settings.get(ofPerson(person, 'lang'))
+  return set === 'en' || set === 'es' ? set : undefined
+}
+
 export const makeCore = (parts: CoreParts): Core => {
   const { log, zone, say } = parts
   const desks = makeDesks(log, zone)
@@ -61,7 +68,7 @@ export const makeCore = (parts: CoreParts): Core => {
     const known = book.members.get(message.from)
     const role: Role = message.role ?? known?.role ?? (parts.firstOwns ? (book.members.size ? 'crew' : 'owner') : 'stranger')
     const reading = desks.read(d, message.text, message.at, known?.lang ?? 'en', message.from)
-    const lang = reading.words >= 2 || known?.lang === undefined ? reading.lang : known.lang
+    const lang = setLang(book, message.from) ?? (reading.words >= 2 || known?.lang === undefined ? reading.lang : known.lang)
     const now = localTime(message.at, zone)
     const moment: Moment = { day: now.day, at: message.at, zone }
     let n = 0
@@ -73,6 +80,7 @@ export const makeCore = (parts: CoreParts): Core => {
             message,
             day: now.day,
             hour: now.hour,
+            zone,
             lang,
             role,
             name: known?.name ?? message.from,
@@ -116,7 +124,8 @@ export const makeCore = (parts: CoreParts): Core => {
       const q = settled.question
       const reply = {
         to: message.chat,
-        text: text.map(t => say(t, lang)).join('\n'),
+        // who asks for another language hears the answer in it
+        text: text.map(t => say(t, setLang(book, message.from) ?? lang)).join('\n'),
         under: message.edits ?? message.id,
         ...(q && asked(q, lang)),
       }
@@ -164,6 +173,7 @@ export const makeCore = (parts: CoreParts): Core => {
       message,
       day: now.day,
       hour: now.hour,
+      zone,
       lang,
       role,
       name: nameOf(book, message.from),

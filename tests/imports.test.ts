@@ -9,8 +9,8 @@ const RULES: Record<string, { rooms: string[]; types?: string[] }> = {
   units: { rooms: [] },
   reading: { rooms: ['units'] },
   book: { rooms: ['units'], types: ['ports'] },
-  // what a doubt needs to know of the farm comes from the book, not from the figures
-  settle: { rooms: ['reading', 'book', 'saying', 'units'], types: ['ports'] },
+  // what a doubt needs to know of the farm comes from the book, not from the figures; hours and reminders are the watch's
+  settle: { rooms: ['reading', 'book', 'saying', 'units', 'watch'], types: ['ports'] },
   figures: { rooms: ['units', 'book'] },
   watch: { rooms: ['units', 'book', 'figures'] },
   saying: { rooms: ['units'], types: ['book', 'ports'] },

@@ -37,6 +37,12 @@ export interface Ask {
   lbPerHead?: number
   delayDays?: number
   addLb?: number
+  /** More head than now, or fewer. */
+  headMore?: number
+  /** Piles fed at once; empty for all that can be. */
+  together?: string[]
+  /** For `status`: what the feed in it is worth. */
+  worth?: boolean
   /** For `plan`. */
   lb?: number
   days?: number

@@ -132,6 +132,7 @@ export const EVENTS = {
       .optional(),
     who: name.optional(),
     every: z.enum(['day', 'week', 'month']).optional(),
+    step: z.int().min(2).max(52).describe('every so many of them').optional(),
   }),
   note: event('note', { text: z.string().min(1).max(4096) }),
 } as const

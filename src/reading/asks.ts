@@ -3,6 +3,7 @@ import { has, hasCat, type Item, valueOf } from './item.ts'
 import { speaksOf } from './lexicon.ts'
 import { isThin, weightOf } from './pool.ts'
 import type { AskSaid, FrameName } from './reading.ts'
+import { whatIfIn } from './whatIf.ts'
 
 const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
 
@@ -71,6 +72,8 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   return false
 }
 
+const WORTH = /\b(?:worth|value|vale|valor)\b/
+
 interface Seen {
   items: Item[]
   s: (sense: string) => boolean
@@ -118,6 +121,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],
+  ['status', x => x.c('pile') && WORTH.test(x.text)],
   ['history', x => x.s('q:happened')],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
   ['face', x => x.s('qt:face') || (/\b(enough|suficiente|bastante)\b/.test(x.text) && x.s('per:day') && (x.s('v:take') || x.s('v:feed')))],
@@ -235,16 +239,22 @@ export const readAsk = (items: Item[]): AskSaid | undefined => {
       slots.date = i.date
       continue
     }
-    if (i.num === undefined || i.ordinal) continue
+    if (i.num === undefined || i.ordinal || about === 'reach') continue
     const lb = inLb(i)
     if (lb !== undefined && items.some(x => hasCat(x, 'per') && has(x, 'per:day'))) slots.lbPerDay = lb
     else if (lb !== undefined && items.some(x => has(x, 'per:head'))) slots.lbPerHead = lb
     else if (lb !== undefined) slots.lb = lb
     else if (i.unit === 'day') slots.days = i.num
     else if (i.unit === 'month') slots.days = i.num * 30
-    else if (i.unit === 'head' || (i.unit === undefined && (senses.has('v:milk') || about === 'reach') && i.num < 20_000))
-      slots.head = i.num
+    else if (i.unit === 'head' || (i.unit === undefined && senses.has('v:milk') && i.num < 20_000)) slots.head = i.num
     else if (i.unit === undefined && senses.has('per:day')) slots.lbPerDay = i.num
+  }
+  if (about === 'status' && WORTH.test(text)) slots.worth = true
+  if (about === 'reach') {
+    Object.assign(slots, whatIfIn(items, text))
+    // feed that is bought is not the harvest that is waited for
+    if (slots.addLb !== undefined && !cats.has('cutword')) delete slots.crop
+    if (slots.together !== undefined) delete slots.pile
   }
   const group = items.find(i => hasCat(i, 'group'))
   if (slots.head !== undefined && group) slots.group = valueOf(group, 'group')

@@ -9,6 +9,7 @@ import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { weightOf } from './pool.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
+import { priceIn } from './price.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { bareFix, bareOf, fixOf } from './talk.ts'
@@ -170,6 +171,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     lang: s.lang,
     lesson,
     forget,
+    price: priceIn(text),
     alias: lesson ? undefined : aliasIn(text, ctx.names),
     cut: tokens.length >= mostTokens,
     asksLessons: asksLessons(text),

@@ -1,6 +1,9 @@
 import type { Alias } from './alias.ts'
+import type { Price } from './price.ts'
 import type { DateItem, Item } from './item.ts'
 import type { Lang } from './scan.ts'
+import type { Chore } from './wish/chore.ts'
+import type { Wish } from './wish/wish.ts'
 
 /** How a clause was meant. Only a `fact` may become a record. */
 export type Mood = 'fact' | 'question' | 'plan' | 'hope' | 'denial' | 'if' | 'order' | 'hearsay'
@@ -114,9 +117,15 @@ export interface Reading {
   /** A word of the farm's own that is being taught, taken back, or asked for. */
   lesson?: { word: string; means: string }
   forget?: string
+  /** What a ton or a sheet costs, as told. */
+  price?: Price
   /** A second name for a known pile. */
   alias?: Alias
   asksLessons: boolean
+  /** How the assistant is to behave from now on, or a question about that. */
+  wish?: Wish
+  /** A word about the reminders themselves. */
+  chore?: Chore
   /** Trade words met, known words, all words. */
   trade: number
   words: number

@@ -35,6 +35,7 @@ const whatIf = (s: Slots): Message | undefined => {
   const parts = [
     given(num(w, 'head'), head => m('with-head', { head })),
     given(num(w, 'lbPerDay'), lb => m('with-day', { lb })),
+    Array.isArray(w.together) ? m('with-both', { piles: w.together as string[] }) : undefined,
     given(add, lb => m(lb < 0 ? 'with-less' : 'with-more', { lb: Math.abs(lb) })),
     given(later, days => m(days < 0 ? 'with-sooner' : 'with-later', { days: Math.abs(days) })),
   ]
@@ -52,7 +53,17 @@ const gap = (s: Slots): Message | undefined => {
   return ways.some(Boolean) ? m('answer-gap', { ways: joined(ways, 'or') }) : undefined
 }
 
+/** Which pile runs out when, in the order they are fed; one alone is told by the answer itself. */
+const MOST_LEGS = 4
+const legs = (s: Slots): Message | undefined => {
+  const list = rows(s, 'piles').slice(0, MOST_LEGS)
+  if (list.length < 2) return undefined
+  return m('answer-legs', { list: list.map(l => m('answer-leg', { pile: text(l, 'pile') ?? '', until: text(l, 'runsOut') ?? '' })) })
+}
+
 const reach = (s: Slots): Lines => {
+  if (text(s, 'until') === undefined)
+    return [m('answer-reach-days', { with: whatIf(s), days: num(s, 'days') ?? 0, runsOut: text(s, 'runsOut') }), legs(s)]
   const spare = num(s, 'spareLbDry') ?? 0
   const days = num(s, 'spareDays')
   return [
@@ -64,6 +75,7 @@ const reach = (s: Slots): Lines => {
       ...(spare < 0 && { ranOutOn: text(s, 'ranOutOn') }),
     }),
     gap(s),
+    legs(s),
   ]
 }
 
@@ -96,7 +108,9 @@ const status = (s: Slots): Lines => {
   const face = faceNow(s)
   const lb = num(s, 'lbAsFed')
   const days = num(s, 'days')
+  const worth = given(num(s, 'value'), value => m('answer-worth', { value }))
   return [
+    s.worth === true ? worth : undefined,
     m('answer-status', { pile: pileOf(s), stage: text(s, 'stage') ?? '', crops: crops.length ? joined(crops, 'semicolon') : undefined }),
     sealed || face ? joined([sealed, face], 'space') : undefined,
     days !== undefined
@@ -104,6 +118,7 @@ const status = (s: Slots): Lines => {
       : feeding && lb !== undefined
         ? m('answer-status-there', { lb })
         : undefined,
+    s.worth === true ? undefined : worth,
     given(num(s, 'openDamage') || undefined, count => m('answer-open-damage', { count })),
   ]
 }
@@ -124,6 +139,9 @@ const loads = (s: Slots): Lines => {
 /** Nobody hauls slower than this, tons/h: as advice it would be a joke. Common practice, no source. */
 const SLOWEST_HAULING = 10
 
+/** Share of a well-packed pile that is gas at the least (Holmes and Muck want no more than 0.4; Richard: 0.2 at 60 lb/ft3), from memory. */
+const LEAST_AIR = 0.15
+
 const density = (s: Slots): Lines => {
   const air = num(s, 'porosity')
   const mend = (s.mend ?? {}) as Slots
@@ -136,7 +154,8 @@ const density = (s: Slots): Lines => {
       pile: pileOf(s),
       dry: num(s, 'dryLbFt3') ?? 0,
       bulk: num(s, 'bulkLbFt3'),
-      air: air === undefined ? undefined : air * 100,
+      // less air than this is no silage, but a formula past its range
+      air: air === undefined || air < LEAST_AIR ? undefined : air * 100,
     }),
     typeof s.enough === 'boolean'
       ? m('answer-density-verdict', {
@@ -184,6 +203,7 @@ const cover = (s: Slots): Lines => {
           tires: num(s, 'tiresShort'),
         })
       : undefined,
+    given(num(s, 'costPerTon'), perTon => m('answer-cover-cost', { perTon, cost: num(s, 'cost') ?? 0 })),
   ]
 }
 

@@ -183,6 +183,7 @@ const PHRASES: Record<EventType, (s: Slots) => Message> = {
       who: text(s, 'who'),
       on: text(s, 'on'),
       every: text(s, 'every') ?? '',
+      step: num(s, 'step') ?? 1,
       time: text(s, 'time'),
       about: clip(text(s, 'about')),
     }),

@@ -1,6 +1,8 @@
 import type { Choice, Draft, Question } from '../book/questions.ts'
 import { inFt, inLb } from '../reading/frames/slots.ts'
 import type { Act, Reading } from '../reading/reading.ts'
+import { dateIn } from '../reading/wish/chore.ts'
+import { TAPPED } from '../watch/item.ts'
 import type { Context } from './context.ts'
 
 /** What a message does to an open question. */
@@ -16,10 +18,14 @@ export const LAPSES = 36 * 3_600_000
 
 export const lapsed = (c: Context, q: Question): boolean => Date.parse(c.message.at) - Date.parse(q.at) > LAPSES
 
+/** So long after a question has lapsed nobody will hear that it has, ms. */
+const HEARD = 3 * 24 * 3_600_000
+export const over = (c: Context, q: Question): boolean => Date.parse(c.message.at) - Date.parse(q.at) > LAPSES + HEARD
+
 /** Open questions of this chat, newest first, that this person may answer. */
 export const openQuestions = (c: Context): Question[] =>
   [...c.book.questions.values()]
-    .filter(q => q.chat === c.message.chat && !lapsed(c, q) && (q.to === c.message.from || !c.message.private))
+    .filter(q => q.chat === c.message.chat && !lapsed(c, q) && q.slot !== TAPPED && (q.to === c.message.from || !c.message.private))
     .reverse()
 
 const ofChoice = (q: Question, ch: Choice): Effect =>
@@ -131,7 +137,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       if (b.why) return { act: 'fill', slots: { why: b.why } }
       return undefined
     case 'on': {
-      return undefined
+      const date = own ? dateIn(c.message.text, { day: c.day, hour: c.hour }) : undefined
+      return date && { act: 'fill', slots: { on: date.future, ...(date.time && q.drafts[0]?.type === 'remind' && { time: date.time }) } }
     }
     case 'about':
     case 'name':

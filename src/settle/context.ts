@@ -11,6 +11,7 @@ export interface Context {
   /** The message's day and hour by the farm's wall clock. */
   day: Day
   hour: number
+  zone: string
   lang: Lang
   role: Role
   /** The sender's name as the crew knows it. */

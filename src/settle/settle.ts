@@ -2,8 +2,11 @@ import { lessons } from '../book/book.ts'
 import type { Body } from '../book/entries.ts'
 import type { Reading } from '../reading/reading.ts'
 import { notYours } from '../saying/ask.ts'
-import { lapsed } from './answer.ts'
+import { TAPPED } from '../watch/item.ts'
+import { lapsed, over } from './answer.ts'
+import { chored } from './chores.ts'
 import type { Context } from './context.ts'
+import { pricedAt } from './prices.ts'
 import { removed } from './remove.ts'
 import { renamed } from './rename.ts'
 import { answered } from './reply.ts'
@@ -11,6 +14,7 @@ import { edited, fixed } from './revise.ts'
 import { clear, m, nothing, type Settled } from './settled.ts'
 import { askOf, told } from './told.ts'
 import { unread } from './unread.ts'
+import { wished } from './wishes.ts'
 
 export type { Settled } from './settled.ts'
 export { guessed } from './told.ts'
@@ -21,16 +25,20 @@ export const settle = (r: Reading, c: Context): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
   const writes = facts.length > 0 || r.fix !== undefined
   if (c.role === 'viewer' && !r.asks.length) return writes && !r.chatter ? nothing('refused', m('refused-viewer')) : unread(r, c)
-  if (c.message.edits !== undefined) return edited(r, c)
-  const old = [...c.book.questions.values()].filter(q => q.chat === c.message.chat && lapsed(c, q))
+  if (c.message.edits !== undefined) return wished(r, c) ?? edited(r, c)
+  // the watch tells of what is let go; what needs no word, or got none in days, ends here
+  const old = [...c.book.questions.values()].filter(q => q.chat === c.message.chat && lapsed(c, q) && (q.slot === TAPPED || over(c, q)))
   const s = { ...answeredOrTold(r, c), cut: r.cut }
   return old.length ? { ...s, entries: [...old.map((q): Body => ({ kind: 'close', question: q.id, how: 'lapsed' })), ...s.entries] } : s
 }
 
 const answeredOrTold = (r: Reading, c: Context): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
+  const wish = wished(r, c) ?? chored(r, c)
+  if (wish) return wish
   const lesson = taught(r, c)
   if (lesson) return lesson
+  if (r.price) return pricedAt(r.price, c)
   if (r.alias) return renamed(r.alias, c)
   const removal = removed(r, c)
   if (removal) return removal

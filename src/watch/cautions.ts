@@ -4,6 +4,7 @@ import type { Datum } from '../book/questions.ts'
 import { addDays, monthOf } from '../units/calendar.ts'
 import type { Moment } from './hours.ts'
 import type { DueItem } from './item.ts'
+import { namedOn } from './named.ts'
 import { isType, recent, seasonOf } from './recent.ts'
 
 /** Never closer to the face than three times its height: Bolsen & Bolsen, silage safety papers of the 2000s. */
@@ -24,7 +25,7 @@ const ICE_MONTHS = [11, 12, 1, 2, 3]
 /** The cautions that one event calls for. */
 const cautionsOf = (book: Book, t: Told): Caution[] => {
   if (isType(t, 'load'))
-    return [{ code: 'caution-gas', of: t.event.pile, data: { pile: t.event.pile, days: GAS_DAYS, until: addDays(t.event.on, GAS_DAYS) } }]
+    return [{ code: 'caution-gas', of: t.event.crop, data: { pile: t.event.pile, days: GAS_DAYS, until: addDays(t.event.on, GAS_DAYS) } }]
   if (isType(t, 'pack')) return [{ code: 'caution-slope', of: '', data: { pile: t.event.pile } }]
   if (isType(t, 'open') || isType(t, 'feed') || isType(t, 'face')) {
     if (isType(t, 'open') && t.event.why === 'add') return []
@@ -43,22 +44,28 @@ const cautionsOf = (book: Book, t: Told): Caution[] => {
   return []
 }
 
-/** Each caution, with its deference to local codes and licensed people, the first time it matters in a season: the gas for each pile that is filled, the others once. */
+/**
+ * Each caution the first time it matters in a season: the gas for each crop that is put up, the others once. That local
+ * codes and licensed people go before it is said with the first of a season.
+ */
 export const cautionsDue = (book: Book, m: Moment): DueItem[] => {
   const items = new Map<string, DueItem>()
+  const deferred = new Set<string>()
   for (const t of recent(book, m)) {
+    const season = seasonOf(t.event.on)
     for (const { code, data, of } of cautionsOf(book, t)) {
-      const key = `${code}:${seasonOf(t.event.on)}${of && `:${of}`}`
-      if (!book.said.has(key) && !items.has(key))
-        items.set(key, {
-          key,
-          at: t.at,
-          to: 'crew',
-          message: [
-            { code, data },
-            { code: 'caution-defer', data: {} },
-          ],
-        })
+      const key = `${code}:${season}${of && `:${of}`}`
+      if (book.said.has(key) || items.has(key) || namedOn(book, key)) continue
+      const defer = `caution-defer:${season}`
+      const first = !book.said.has(defer) && !deferred.has(defer)
+      deferred.add(defer)
+      items.set(key, {
+        key,
+        at: t.at,
+        to: 'crew',
+        message: [{ code, data }, ...(first ? [{ code: 'caution-defer', data: {} }] : [])],
+        ...(first && { also: [defer] }),
+      })
     }
   }
   return [...items.values()]

@@ -4,6 +4,8 @@ import { hasFeed, isCovered, type PileState, type Told } from '../book/pile.ts'
 import { addDays, type Day, daysBetween, type Instant, monthOf } from '../units/calendar.ts'
 import { climb, type Nudge, type Task } from './escalate.ts'
 import { hourOf, type Moment } from './hours.ts'
+import { namedOn } from './named.ts'
+import { readersOf } from './readers.ts'
 import { since } from './recent.ts'
 import { missing, openRound } from './rounds.ts'
 
@@ -113,7 +115,10 @@ export const checkPlan = (book: Book, pile: string): CheckPlan | undefined => {
   for (const t of animalsSince(p, p.checks.at(-1)?.event.on)) {
     if (t.event.on >= sealed.on) candidates.push({ due: addDays(t.event.on, AFTER_ANIMAL), why: 'animal', by: seen(t) })
   }
-  const next = candidates.reduce((best, c) => (c.due < best.due ? c : best))
+  // What is told later goes before a walk that was due already when it was told, so that a storm is heard of however late the plain walk is.
+  const next = candidates
+    .sort((a, b) => a.by.n - b.by.n)
+    .reduce((best, c) => (c.due < best.due || (c.by.n > best.by.n && best.due <= c.by.on) ? c : best))
   const stem = `${pile}/${next.why}/${next.due}/${next.by.n}`
   return { pile, ...(last && { last: last.on }), everyDays: every, due: next.due, why: next.why, since: next.by.at, stem }
 }
@@ -129,28 +134,20 @@ export const checkPlans = (book: Book, m: Moment): CheckPlan[] => {
 const PLAIN_STEP = 2
 const STORM_STEP = 1
 
-/** How far back a morning is looked for that had the walk among its lines, days. */
-const LOOK_BACK = 14
-
-/** The first morning that named the walk; only from then on can anyone be asked again. */
-const namedOn = (book: Book, plan: CheckPlan, m: Moment): Day | undefined => {
-  const from = daysBetween(plan.due, m.day) > LOOK_BACK ? addDays(m.day, -LOOK_BACK) : plan.due
-  for (let day = from; day < m.day; day = addDays(day, 1)) {
-    if (book.said.has(`morning:${day}`) && hourOf(day, m.hours.morning, m.zone) >= plan.since) return day
-  }
-  return undefined
-}
+/** The first morning that named the walk; only from then on can anyone be asked again. Where nobody gets a morning, the day it was due. */
+const namedFirst = (book: Book, plan: CheckPlan): Day | undefined =>
+  namedOn(book, plan.stem) ?? (readersOf(book, 'morning').length ? undefined : plan.due)
 
 /** A walk that a morning named and nobody took: asked once more, then the owner's. */
 export const checksDue = (book: Book, m: Moment): Nudge[] => {
   if (hourOf(m.day, m.hours.ask, m.zone) > m.at) return []
   const tasks = checkPlans(book, m).flatMap((plan): Task[] => {
-    const named = plan.due < m.day ? namedOn(book, plan, m) : undefined
+    const named = plan.due < m.day ? namedFirst(book, plan) : undefined
     if (!named) return []
     const late = daysBetween(plan.due, m.day)
     const line = { code: 'check-line', data: { pile: plan.pile, why: plan.why, last: plan.last ?? '', late } }
     const step = plan.why === 'plain' ? PLAIN_STEP : STORM_STEP
-    return [{ stem: plan.stem, since: addDays(named, step), step, urgency: 50 + Math.min(20, late), line }]
+    return [{ stem: plan.stem, since: addDays(named, step), step, urgency: 50 + Math.min(20, late), line, piles: [plan.pile] }]
   })
   return climb(book, m, 'check', tasks, ['again', 'owner'])
 }

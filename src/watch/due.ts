@@ -2,12 +2,14 @@ import { type Book, eventsOf } from '../book/book.ts'
 import { addDays, type Instant } from '../units/calendar.ts'
 import { cautionsDue } from './cautions.ts'
 import { checksDue } from './checks.ts'
+import { coverDue } from './coverTonight.ts'
 import { edgesDue } from './edge.ts'
 import { withinLimit } from './escalate.ts'
 import { fillingDue } from './filling.ts'
 import { freezeDue } from './freeze.ts'
-import { isQuiet, type Moment, momentOf, nextHour } from './hours.ts'
+import { type Hours, hoursOf, isQuiet, type Moment, momentOf, nextHour } from './hours.ts'
 import type { DueItem, Now, WatchFigures } from './item.ts'
+import { landing } from './people.ts'
 import { askedFor, occurrences, remindersDue, remindKey } from './reminders.ts'
 import { repairsDue } from './repairs.ts'
 import { roundsDue } from './rounds.ts'
@@ -29,6 +31,7 @@ const SOURCES: ((book: Book, m: Moment, figures: WatchFigures) => DueItem[])[] =
   freezeDue,
   edgesDue,
   fillingDue,
+  coverDue,
   suppliesDue,
   eveningDue,
   weeklyDue,
@@ -45,18 +48,33 @@ const keepsItsHour = (book: Book, item: DueItem, m: Moment): boolean =>
  */
 export const due = (book: Book, now: Now, figures: WatchFigures): DueItem[] => {
   const m = momentOf(book, now)
-  const quiet = isQuiet(m.hour, m.hours)
+  const hours = hoursFor(book, m.hours)
   const items = SOURCES.flatMap(source => source(book, m, figures)).filter(
-    item => !book.said.has(item.key) && (!quiet || keepsItsHour(book, item, m)),
+    item => !book.said.has(item.key) && (!isQuiet(m.hour, hours(item.to)) || keepsItsHour(book, item, m)),
   )
   return withinLimit(book, m, items).sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
+}
+
+/** The hours of whoever reads it: a person's own where it lands in their chat, else the farm's. */
+const hoursFor = (book: Book, farm: Hours): ((to: string) => Hours) => {
+  const known = new Map<string, Hours>()
+  return to => {
+    let hours = known.get(to)
+    if (!hours) {
+      const { person } = landing(book, to)
+      hours = person === undefined ? farm : hoursOf(book, person)
+      known.set(to, hours)
+    }
+    return hours
+  }
 }
 
 /** The next instant after `now` at which something may become due by the clock alone; never more than a day away. */
 export const nextDue = (book: Book, now: Now): Instant => {
   const m = momentOf(book, now)
-  const { morning, ask, evening, quietTo } = m.hours
-  const hours = [morning, ask, evening, quietTo].map(h => nextHour(m, h))
+  const own = [...book.members.values()].filter(x => x.role !== 'stranger').map(x => hoursOf(book, x.person))
+  const clock = new Set([m.hours, ...own].flatMap(({ morning, ask, evening, weekly, quietTo }) => [morning, ask, evening, weekly, quietTo]))
+  const hours = [...clock].map(h => nextHour(m, h))
   const reminders = eventsOf(book, 'remind').flatMap(t => {
     const { next } = occurrences(t, m)
     return next && !book.said.has(remindKey(t, next)) ? [next.at] : []

@@ -1,6 +1,7 @@
 import { type Book, eventsOf, piles } from '../book/book.ts'
 import { isCovered, lengthOf, type PileState } from '../book/pile.ts'
-import { addDays, daysBetween, type Instant, monthOf } from '../units/calendar.ts'
+import { addDays, daysBetween, type Instant } from '../units/calendar.ts'
+import { winterOf } from './freeze.ts'
 import { hourOf, later, type Moment } from './hours.ts'
 import type { DueItem, WatchFigures } from './item.ts'
 import { since } from './recent.ts'
@@ -15,6 +16,8 @@ const TIRE_FT = 26 / 12
 const EDGE_ROWS = 2
 /** Days without a word of feeding after which the edge should be closed. Common practice, no source. */
 const IDLE_DAYS = 4
+/** How long after the thaw day it is still worth saying, days. */
+const SPRING_DAYS = 40
 /** How long before a new crop the rest of an old pile is spoken of, days. Common practice, no source. */
 const HARVEST_AHEAD = 14
 
@@ -30,6 +33,8 @@ export interface EdgePlan {
   bags: number
   /** Of the tires, those that go along the new edge. */
   edgeTires: number
+  /** How far the face has gone past the edge that was told last, days of feed; 0 where it has not. */
+  behindDays: number
 }
 
 /** How far the sheet has been rolled back, ft from the end first opened; undefined where one roll was told without its feet. */
@@ -55,24 +60,30 @@ export const edgePlan = (p: PileState, figures: WatchFigures): EdgePlan | undefi
   const tires = Math.round(p.tires * share)
   const width = p.measured?.widthFt ?? p.planned.widthFt
   const edgeTires = width === undefined ? tires : Math.min(tires, Math.ceil((EDGE_ROWS * width) / TIRE_FT))
-  return { pile: p.name, bareFt, bareDays: bareFt / ftDay, rollFt, tires, bags: Math.round(p.bags * share), edgeTires }
+  const behindDays = Math.max(0, face - rolled) / ftDay
+  return { pile: p.name, bareFt, bareDays: bareFt / ftDay, rollFt, tires, bags: Math.round(p.bags * share), edgeTires, behindDays }
 }
 
 const notice = (book: Book, key: string, at: Instant, to: string, code: string, data: Record<string, string | number>): DueItem[] =>
   book.said.has(key) ? [] : [{ key, at, to, message: { code, data } }]
 
-/** From the first thaw told after February, or with April: the face has to move faster again, and what froze down has come loose. */
+/**
+ * In the cold an open edge keeps; from the first thaw told after February, or the farm's own thaw day, it must be sealed
+ * again at every roll, and what was frozen down has come loose.
+ */
 const springEdge = (book: Book, p: PileState, m: Moment): DueItem[] => {
   const year = m.day.slice(0, 4)
-  if (p.stage !== 'feeding' || !isCovered(p) || (monthOf(m.day) !== 3 && monthOf(m.day) !== 4)) return []
+  const { thawOn } = winterOf(book, `${year}-02-01`)
+  if (p.stage !== 'feeding' || !isCovered(p) || m.day < `${year}-03-01` || m.day > addDays(later(thawOn, `${year}-03-01`), SPRING_DAYS))
+    return []
   if (!p.openedOn || p.openedOn >= `${year}-03-01`) return []
   const thaw = since(book, 'weather', `${year}-03-01`).find(t => t.event.kind === 'thaw' && t.event.on <= m.day)
-  if (!thaw && monthOf(m.day) < 4) return []
-  const at = thaw ? thaw.at : hourOf(`${year}-04-01`, m.hours.morning, m.zone)
+  if (!thaw && m.day < thawOn) return []
+  const at = thaw ? thaw.at : hourOf(thawOn, m.hours.morning, m.zone)
   return at > m.at ? [] : notice(book, `edge-spring:${year}:${p.name}`, at, 'crew', 'edge-spring', { pile: p.name, days: BARE_DAYS })
 }
 
-/** Feeding was told day by day and is told no more: the edge stands open, or the telling has stopped. */
+/** Feeding was told day by day and is told no more: the edge stands open, or the telling has stopped. Once a month. */
 const idleEdge = (book: Book, p: PileState, m: Moment): DueItem[] => {
   const told = [...p.feeds.slice(-3), ...p.faces.slice(-3)].map(t => t.event.on).sort()
   const last = told.at(-1)
@@ -80,7 +91,11 @@ const idleEdge = (book: Book, p: PileState, m: Moment): DueItem[] => {
   const at = hourOf(addDays(last, IDLE_DAYS), m.hours.ask, m.zone)
   return at > m.at
     ? []
-    : notice(book, `edge-idle:${p.name}:${last}`, at, 'crew', 'edge-idle', { pile: p.name, last, days: daysBetween(last, m.day) })
+    : notice(book, `edge-idle:${p.name}:${last.slice(0, 7)}`, at, 'crew', 'edge-idle', {
+        pile: p.name,
+        last,
+        days: daysBetween(last, m.day),
+      })
 }
 
 /** A new crop comes while the old pile of it still has feed: push it up and feed it first. */

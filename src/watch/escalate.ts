@@ -2,7 +2,7 @@ import { type Book, setting } from '../book/book.ts'
 import type { Message } from '../book/questions.ts'
 import { addDays, type Day } from '../units/calendar.ts'
 import { hourOf, type Moment } from './hours.ts'
-import type { DueItem } from './item.ts'
+import type { DueItem, Offer } from './item.ts'
 
 /** A thing left undone that is asked after: first the crew, once more, then the owner, and never again. */
 export interface Task {
@@ -14,6 +14,8 @@ export interface Task {
   step: number
   urgency: number
   line: Message
+  /** The piles it is about, where one tap can settle it. */
+  piles?: string[]
 }
 
 export type Rung = 'ask' | 'again' | 'owner'
@@ -67,6 +69,9 @@ const nextRung = (book: Book, name: string, task: Task, rungs: Rung[]): { rung: 
   return undefined
 }
 
+/** What settles the tasks of a kind. */
+const DID: Record<string, Offer['did']> = { repair: 'patched', check: 'walked', round: 'walked' }
+
 /** Tasks of one kind as nudges: those on the same rung share one message, its head `<name>-<rung>` and a line each. */
 export const climb = (book: Book, m: Moment, name: string, tasks: Task[], rungs: Rung[]): Nudge[] => {
   const at = hourOf(m.day, m.hours.ask, m.zone)
@@ -79,12 +84,15 @@ export const climb = (book: Book, m: Moment, name: string, tasks: Task[], rungs:
   return [...groups].map(([rung, list]) => {
     const sorted = list.sort((a, b) => b.urgency - a.urgency || (a.stem < b.stem ? -1 : 1))
     const stems = sorted.map(t => t.stem)
+    const did = DID[name]
+    const about = sorted.flatMap(t => t.piles ?? [])
     return {
       key: keyOf(`${name}-${rung}`, stems, m.day),
       at,
       to: rung === 'owner' ? 'owner' : 'crew',
       urgency: sorted[0]!.urgency,
       message: [{ code: `${name}-${rung}`, data: { count: sorted.length } }, ...sorted.map(t => t.line)],
+      ...(did && about.length && { offer: { did, piles: about } }),
     }
   })
 }
@@ -102,5 +110,9 @@ export const withinLimit = (book: Book, m: Moment, items: DueItem[]): DueItem[] 
       .slice(0, room)
       .map(i => i.key),
   )
-  return items.filter(i => !isNudge(i) || kept.has(i.key)).map(({ key, at, to, message }) => ({ key, at, to, message }))
+  return items.flatMap(i => {
+    if (!isNudge(i)) return [i]
+    const { urgency: _, ...item } = i
+    return kept.has(i.key) ? [item] : []
+  })
 }

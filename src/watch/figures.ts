@@ -6,6 +6,19 @@ import type { CoverNeed, DaysLeft, FaceRate, Stock, WatchFigures } from './item.
 const isRecord = (v: unknown): v is Record<string, unknown> => typeof v === 'object' && v !== null
 const number = (v: unknown): number | undefined => (typeof v === 'number' && Number.isFinite(v) ? v : undefined)
 const day = (v: unknown): string | undefined => (typeof v === 'string' && isDay(v) ? v : undefined)
+/** The crop of which there is more then than now, by the greatest rise. */
+const risingCrop = (now: unknown, then: unknown): string | undefined => {
+  const shares = (list: unknown): Map<string, number> => {
+    const of = new Map<string, number>()
+    for (const s of Array.isArray(list) ? list.filter(isRecord) : [])
+      if (typeof s.crop === 'string') of.set(s.crop, (of.get(s.crop) ?? 0) + (number(s.share) ?? 0))
+    return of
+  }
+  const before = shares(now)
+  const rises = [...shares(then)].map(([crop, share]) => ({ crop, rise: share - (before.get(crop) ?? 0) }))
+  return rises.filter(r => r.rise > 0).sort((a, b) => b.rise - a.rise)[0]?.crop
+}
+
 /** Slots that are there; what is missing must not stand in a figure as `undefined`. */
 const there = <T extends object>(slots: T): T => Object.fromEntries(Object.entries(slots).filter(([, v]) => v !== undefined)) as T
 
@@ -39,10 +52,21 @@ export const figuresFrom = <N>(book: Book, now: N, answer: (book: Book, ask: Ask
       const a = slots({ about: 'face', pile })
       const inPerDay = number(a.inPerDay)
       const minInPerDay = number(a.minInPerDay)
-      if (inPerDay === undefined || minInPerDay === undefined) return undefined
+      // Worked out from the use alone, before anybody read the face, it is too wild to be said unasked.
+      if (inPerDay === undefined || minInPerDay === undefined || a.from === 'use') return undefined
       return { inPerDay, minInPerDay, enough: a.enough === true } satisfies FaceRate
     },
-    faceAt: pile => number(slots({ about: 'status', pile }).faceFt),
+    faceAt: pile => {
+      const a = slots({ about: 'status', pile })
+      return number(a.faceTodayFt) ?? number(a.faceFt)
+    },
+    mixTurn: pile => {
+      const a = slots({ about: 'mix', pile })
+      const { turn } = a
+      const atFt = isRecord(turn) ? number(turn.atFt) : undefined
+      if (!isRecord(turn) || atFt === undefined) return undefined
+      return there({ atFt, on: day(turn.on), crop: risingCrop(a.face, turn.shares) })
+    },
     need: pile => {
       const a = slots({ about: 'cover', pile })
       const widthFt = number(a.widthFt)

@@ -1,6 +1,6 @@
 import { type Book, boxes, piles, setting } from '../book/book.ts'
 import type { PileState, Told } from '../book/pile.ts'
-import { addDays, type Day, daysBetween, type Instant, localTime } from '../units/calendar.ts'
+import { type Day, daysBetween, type Instant, localTime } from '../units/calendar.ts'
 import { LB_PER_TON } from '../units/measure.ts'
 import { clockText, hourOf, type Moment, toldAt } from './hours.ts'
 import type { CoverNeed, DueItem, WatchFigures } from './item.ts'
@@ -140,6 +140,3 @@ export const fillingDue = (book: Book, m: Moment, figures: WatchFigures): DueIte
     if (!pace || pace.tonsHour <= pace.okTonsHour * SLACK) return []
     return [{ key, at: last.at, to: 'crew', message: { code: 'pace-high', data: { ...pace } } }]
   })
-
-/** The sun that a covering which must wait for morning can still have. */
-export const sunTomorrow = (book: Book, m: Moment): { from: string; to: string } | undefined => bestSun(book, addDays(m.day, 1), m.zone)

@@ -1,4 +1,4 @@
-import { type Book, piles, setting } from '../book/book.ts'
+import { type Book, pileState, piles, setting } from '../book/book.ts'
 import { isCovered, lengthOf, type PileState, type Told } from '../book/pile.ts'
 import { addDays, type Day, daysBetween } from '../units/calendar.ts'
 import { climb, type Nudge, type Task } from './escalate.ts'
@@ -97,7 +97,8 @@ export const liftsDue = (book: Book, day: Day, figures: WatchFigures): Lift[] =>
 const asks = (book: Book, m: Moment, figures: WatchFigures): Nudge[] => {
   const { season, freezeOn } = winterOf(book, m.day)
   const tasks = liftsDue(book, m.day, figures).map((lift): Task => {
-    const data = { ...lift, mesh: lift.mesh ? 'yes' : 'no' }
+    const length = lengthOf(pileState(book, lift.pile)!)
+    const data = { ...lift, mesh: lift.mesh ? 'yes' : 'no', end: length !== undefined && lift.toFt >= length - 1 ? 'yes' : 'no' }
     return {
       stem: `${season}/${lift.pile}`,
       since: addDays(freezeOn, -AHEAD),

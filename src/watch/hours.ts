@@ -1,6 +1,7 @@
-import { type Book, setting } from '../book/book.ts'
+import type { Book } from '../book/book.ts'
 import { addDays, type Day, type Instant, instantOf, type LocalTime, localTime } from '../units/calendar.ts'
 import type { Now } from './item.ts'
+import { ofPerson, settingOf } from './settings.ts'
 
 /** The farm's hours of the day, by its own wall clock, 0 up to 24. All are settings. */
 export interface Hours {
@@ -8,6 +9,8 @@ export interface Hours {
   /** When a thing left undone is asked after. */
   ask: number
   evening: number
+  /** Of the weekly summary. */
+  weekly: number
   /** From here to `quietTo` of the next day nothing is said unasked. */
   quietFrom: number
   quietTo: number
@@ -21,23 +24,33 @@ export interface Moment extends Now {
 }
 
 /** An hour as a number (6, 6.5) or as text ("06:30"); anything else is the fallback. */
-const hourSetting = (book: Book, name: string, fallback: number): number => {
-  const value = setting<string | number>(book, name, fallback)
+const hourSetting = (book: Book, name: string, fallback: number, person?: string): number => {
+  const value = settingOf<string | number>(book, name, fallback, person)
   if (typeof value === 'number') return value >= 0 && value < 24 ? value : fallback
   const m = /^(\d{1,2})(?::(\d{2}))?$/.exec(value)
   const hour = m ? Number(m[1]) + Number(m[2] ?? 0) / 60 : Number.NaN
   return hour >= 0 && hour < 24 ? hour : fallback
 }
 
-/** Hours that contradict one another give way to the summaries: who sets one wants it said. */
-export const hoursOf = (book: Book): Hours => {
-  const morning = hourSetting(book, 'morningHour', 6)
-  const evening = hourSetting(book, 'eveningHour', 19)
-  const from = hourSetting(book, 'quietFrom', 21)
-  const quietTo = Math.min(hourSetting(book, 'quietTo', 5), morning)
-  const quietFrom = morning >= from && from > quietTo ? quietTo : evening >= from && from > quietTo ? (evening + 1) % 24 : from
-  const ask = hourSetting(book, 'askHour', 12)
-  const hours = { morning, ask, evening, quietFrom, quietTo }
+/**
+ * The hours of the farm, or of one person who may have their own. Hours that contradict one another give way to the
+ * summaries: who sets one wants it said.
+ */
+export const hoursOf = (book: Book, person?: string): Hours => {
+  const hour = (name: string, fallback: number): number => hourSetting(book, name, fallback, person)
+  const morning = hour('morningHour', 6)
+  const evening = hour('eveningHour', 19)
+  const weekly = hour('weeklyHour', evening)
+  const from = hour('quietFrom', 21)
+  const to = hour('quietTo', 5)
+  const none = from === to
+  const gets = (name: string): boolean =>
+    person === undefined || book.members.get(person)?.role === 'owner' || book.settings.get(ofPerson(person, name)) === true
+  const quietTo = none || !gets('morning') ? to : Math.min(to, morning)
+  const late = Math.max(gets('evening') ? evening : 0, gets('weekly') ? weekly : 0)
+  const quietFrom = none || from <= quietTo ? from : gets('morning') && morning >= from ? quietTo : late >= from ? (late + 1) % 24 : from
+  const ask = hour('askHour', 12)
+  const hours = { morning, ask, evening, weekly, quietFrom, quietTo }
   return isQuiet(ask, hours) ? { ...hours, ask: morning } : hours
 }
 

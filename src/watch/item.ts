@@ -6,10 +6,26 @@ export interface DueItem {
   key: string
   /** When it should have been said. */
   at: Instant
-  /** `owner`, `crew` (the farm's common chat) or a person; the caller knows their chats and languages. */
+  /** `owner`, `crew` (the farm's common chat), a person, or `chat:` and a chat; `landing` knows chats and languages. */
   to: string
   /** One message, or the lines of one message. Never empty. */
   message: Message | Message[]
+  /** Keys of what was said along with it: they become said in the same step. */
+  also?: string[]
+  /** Questions that end with it unanswered. */
+  lapses?: string[]
+  /** The reminder that it is: it may be answered by done or later. */
+  reminder?: string
+  /** What a tap under it records: these piles patched, or walked and found whole. */
+  offer?: Offer
+}
+
+/** The slot of a question that the clock put: it is answered by a tap, or by words that its own kind knows. */
+export const TAPPED = 'tapped'
+
+export interface Offer {
+  did: 'patched' | 'walked'
+  piles: string[]
 }
 
 export interface Now {
@@ -62,6 +78,8 @@ export interface WatchFigures {
   readyOn?(pile: string): Day | undefined
   /** What lies free, not what is in use. */
   stock?(): Stock[]
+  /** The mix at the face changes soon: where along the pile, and when. */
+  mixTurn?(pile: string): { atFt: number; on?: Day; crop?: string } | undefined
   /** As-fed weight of what was hauled onto a pile on one day, lb. */
   hauledLb?(pile: string, from: Day, to: Day): number | undefined
 }

@@ -14,6 +14,8 @@ export interface Unpatched {
   /** Days since the oldest was told. */
   days: number
   where: string
+  /** What they are where they are all the same, else empty. */
+  what: 'hole' | 'tear' | ''
 }
 
 export const unpatched = (p: PileState, open: OpenDamage[], day: Day): Unpatched | undefined => {
@@ -24,6 +26,7 @@ export const unpatched = (p: PileState, open: OpenDamage[], day: Day): Unpatched
     count: open.reduce((sum, o) => sum + o.left, 0),
     days: Math.max(0, daysBetween(first.told.event.on, day)),
     where: open.length === 1 ? (first.told.event.where ?? '') : '',
+    what: (['hole', 'tear'] as const).find(w => open.every(o => o.told.event.what === w)) ?? '',
   }
 }
 
@@ -62,7 +65,16 @@ const tasks = (book: Book, m: Moment): Task[] =>
     if (!first || !state) return []
     const known = toldAt(first.told.at, m.zone).day
     const step = askEvery(p.open, first.told.event.on)
-    return [{ stem: first.told.id, since: addDays(known, step), step, urgency: 80 + Math.min(19, state.days), line: line(state) }]
+    return [
+      {
+        stem: first.told.id,
+        since: addDays(known, step),
+        step,
+        urgency: 80 + Math.min(19, state.days),
+        line: line(state),
+        piles: [p.name],
+      },
+    ]
   })
 
 /** How to mend, once a season, with the first hole: purpose-made silage tape, clean and dry; never duct tape (Mickan, Victoria DPI, 2005). */

@@ -71,7 +71,8 @@ export const roundsDue = (book: Book, m: Moment): DueItem[] => {
   const start = `round:${r.on}`
   const wait = missing(r)
   const data = { on: r.on, inches: r.inches ?? 0, piles: wait.length ? wait : r.piles.map(p => p.pile), count: r.piles.length }
-  if (r.open && !book.said.has(start)) return [{ key: start, at: r.at, to: 'crew', message: { code: 'round-start', data } }]
+  if (r.open && !book.said.has(start))
+    return [{ key: start, at: r.at, to: 'crew', message: { code: 'round-start', data }, offer: { did: 'walked', piles: wait } }]
   // A round that was never begun aloud needs no close.
   if (!book.said.has(start)) return []
   if (!r.open) {
@@ -84,7 +85,7 @@ export const roundsDue = (book: Book, m: Moment): DueItem[] => {
     book,
     m,
     'round',
-    [{ stem: r.on, since: addDays(startDay(r, m), 1), step: 1, urgency: 85, line: { code: 'round-line', data } }],
+    [{ stem: r.on, since: addDays(startDay(r, m), 1), step: 1, urgency: 85, line: { code: 'round-line', data }, piles: wait }],
     ['again', 'owner'],
   )
 }

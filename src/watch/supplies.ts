@@ -3,6 +3,7 @@ import { isCovered, type PileState } from '../book/pile.ts'
 import { addDays, type Day, type Instant } from '../units/calendar.ts'
 import { hourOf, later, type Moment } from './hours.ts'
 import type { DueItem, Stock, WatchFigures } from './item.ts'
+import { uses, usualNeed } from './usual.ts'
 
 export interface InUse {
   pile: string
@@ -36,9 +37,9 @@ const free = (stock: Stock[], item: string): number => stock.filter(s => s.item 
 const covers = (s: Stock, widthFt: number, lengthFt: number): boolean =>
   s.count >= 1 && s.item === 'plastic' && (s.widthFt ?? 0) >= widthFt && (s.lengthFt ?? 0) >= lengthFt
 
-/** What the covering of one pile wants beyond what lies free. Without any word of the stock nothing is called short. */
-export const shortFor = (p: PileState, figures: WatchFigures): Short[] => {
-  const need = figures.need?.(p.name)
+/** What the covering of one pile wants beyond what lies free, by what this farm uses. Without any word of an item's stock it is not called short. */
+export const shortFor = (book: Book, p: PileState, figures: WatchFigures): Short[] => {
+  const need = usualNeed(book, figures, p.name)
   const stock = figures.stock?.() ?? []
   if (!need || !stock.length) return []
   const list: Short[] = []
@@ -47,9 +48,10 @@ export const shortFor = (p: PileState, figures: WatchFigures): Short[] => {
     list.push({ item: 'plastic', pile: p.name, need: 1, have: 0, widthFt, lengthFt })
   }
   const tires = free(stock, 'tires') + p.tires
-  if (need.tires !== undefined && tires < need.tires) list.push({ item: 'tires', pile: p.name, need: Math.ceil(need.tires), have: tires })
+  if (need.tires !== undefined && uses(book, 'tires') && tires < need.tires)
+    list.push({ item: 'tires', pile: p.name, need: Math.ceil(need.tires), have: tires })
   const bags = free(stock, 'gravel bags') + p.bags
-  if (need.bags !== undefined && need.bags > 0 && bags < need.bags)
+  if (need.bags !== undefined && need.bags > 0 && uses(book, 'gravel bags') && bags < need.bags)
     list.push({ item: 'gravel bags', pile: p.name, need: Math.ceil(need.bags), have: bags })
   return list
 }
@@ -80,12 +82,23 @@ export const suppliesDue = (book: Book, m: Moment, figures: WatchFigures): DueIt
     const planned = hourOf(addDays(orderBy, -WARN_DAYS), m.hours.morning, m.zone)
     const at = later(planned, told)
     if (at > m.at) return []
-    const short = shortFor(pile, figures)
+    const short = shortFor(book, pile, figures)
     if (!short.length) return []
-    const by = later(orderBy, m.day)
+    // A day already past is no day to order by.
+    const now = orderBy <= m.day ? 'yes' : 'no'
     const lines = short.map(s => ({
       code: 'supply-short',
       data: { item: s.item, need: s.need, have: s.have, widthFt: s.widthFt ?? '', lengthFt: s.lengthFt ?? '' },
     }))
-    return [{ key, at, to: 'owner', message: [{ code: 'supply-head', data: { pile: pile.name, by, on } }, ...lines] }]
+    return [
+      {
+        key,
+        at,
+        to: 'owner',
+        message: [
+          { code: 'supply-head', data: { pile: pile.name, by: orderBy, on, now, filling: pile.stage === 'filling' ? 'yes' : 'no' } },
+          ...lines,
+        ],
+      },
+    ]
   })

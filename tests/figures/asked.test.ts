@@ -81,7 +81,10 @@ describe('reach', () => {
     expect(ask(farm, { about: 'reach', delayDays: 14 }, '2025-11-01').until).toBe('2026-06-11')
   })
   it('says which figure is missing', () => {
-    expect(refused(upper(opened), { about: 'reach' }, '2025-11-01').code).toBe('no-harvest-known')
+    const open = ask(upper(opened), { about: 'reach' }, '2025-11-01')
+    expect(open.until).toBeUndefined()
+    expect(open.days).toBeGreaterThan(0)
+    expect(open.notes).toContainEqual({ code: 'note-no-harvest', data: {} })
     expect(refused(farm, { about: 'reach', head: 130 }, '2025-11-01').code).toBe('no-head-known')
   })
 })

@@ -30,6 +30,7 @@ const COMPOSED = [
   ...['ask', 'again', 'owner'].flatMap(r => [`repair-${r}`, `freeze-${r}`]),
   ...['again', 'owner'].flatMap(r => [`check-${r}`, `round-${r}`]),
   ...['morning', 'evening', 'weekly'].flatMap(n => [`${n}-head`, `${n}-nothing`]),
+  ...['done', 'hour', 'tomorrow', 'patched', 'walked', 'later'].map(v => `choice-${v}`),
   ...['load', 'bucket', 'batch'].map(u => `n-${u}`),
   ...['on', 'off', 'back'].map(c => `did-cover-${c}`),
   ...['add', 'use', 'have'].map(c => `did-supply-${c}`),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { Farm, keys } from './farm.ts'
+import { codes, Farm, keys } from './farm.ts'
 
 const said = (f: Farm, when: string) => keys(f.tick(when)).filter(k => k.startsWith('caution'))
 
@@ -13,7 +13,9 @@ describe('cautions', () => {
       { type: 'load', pile: 'glen', crop: 'haylage', count: 4 },
       { type: 'pack', pile: 'glen', tractors: 1, tractorLb: 30000 },
     )
-    expect(said(f, '2026-05-28 09:00')).toEqual(['caution-gas:2026:glen', 'caution-slope:2026'])
+    // That local codes go before it is said with the first of the season only.
+    expect(codes(f.due('2026-05-28 09:00')).filter(c => c.startsWith('caution'))).toEqual(['caution-gas', 'caution-defer', 'caution-slope'])
+    expect(said(f, '2026-05-28 09:00')).toEqual(['caution-gas:2026:haylage', 'caution-slope:2026'])
     f.told('2026-05-28 10:00', 'ada', { type: 'load', pile: 'glen', crop: 'haylage', count: 4 }, { type: 'pack', pile: 'glen', hours: 2 })
     expect(said(f, '2026-05-28 10:00')).toEqual([])
     f.told('2026-05-28 18:00', 'ada', { type: 'cover', pile: 'glen', material: 'plastic', change: 'on' })
@@ -21,7 +23,7 @@ describe('cautions', () => {
     f.told('2026-08-28 18:00', 'ada', { type: 'open', pile: 'glen', why: 'feed' }, { type: 'feed', pile: 'glen', lb: 3000 })
     const face = f.tick('2026-08-28 18:00').find(i => i.key === 'caution-face:2026')
     // Three times its height: Bolsen & Bolsen.
-    expect(face?.message).toMatchObject([{ code: 'caution-face', data: { heightFt: 9, awayFt: 27 } }, { code: 'caution-defer' }])
+    expect(face?.message).toEqual([{ code: 'caution-face', data: { pile: 'glen', heightFt: 9, awayFt: 27 } }])
     f.told(
       '2026-12-28 18:00',
       'ada',

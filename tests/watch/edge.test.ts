@@ -68,14 +68,14 @@ describe('the feeding edge', () => {
     expect(notices(f, '2027-03-12 09:00')).toEqual(['edge-spring:2027:lane'])
     expect(notices(f, '2027-04-01 06:00')).toEqual([])
     const g = lane()
-    expect(notices(g, '2027-03-31 06:00')).toEqual([])
-    expect(notices(g, '2027-04-01 06:00')).toEqual(['edge-spring:2027:lane'])
+    expect(notices(g, '2027-03-19 06:00')).toEqual([])
+    expect(notices(g, '2027-03-20 06:00')).toEqual(['edge-spring:2027:lane'])
   })
   it('is asked about when feeding that was told daily is told no more', () => {
     const f = lane()
     for (const day of [21, 22, 23, 24]) f.told(`2026-10-${day}`, 'lenny', { type: 'feed', pile: 'lane', lb: 8000 })
     expect(notices(f, '2026-10-27 12:00')).toEqual([])
-    expect(notices(f, '2026-10-28 12:00')).toEqual(['edge-idle:lane:2026-10-24'])
+    expect(notices(f, '2026-10-28 12:00')).toEqual(['edge-idle:lane:2026-10'])
     expect(notices(f, '2026-10-30 12:00')).toEqual([])
   })
   it('is not asked about where feeding was never told daily, or goes by a ration', () => {

@@ -50,11 +50,18 @@ export class Farm {
     return this
   }
   member(person: string, role: Role, name?: string): this {
-    this.put(this.at('2026-01-01'), 'ada', { kind: 'member', person, role, ...(name && { name }) })
+    this.put(this.at('2026-01-01'), 'ada', { kind: 'member', person, role, address: person, ...(name && { name }) })
     return this
   }
   said(when: string, key: string): void {
     this.put(this.at(when), 'clock', { kind: 'said', key })
+  }
+  /** Marks what was said, as the clock does. */
+  sayAll(when: string, items: DueItem[]): void {
+    for (const i of items) {
+      for (const key of [i.key, ...(i.also ?? [])]) this.said(when, key)
+      for (const question of i.lapses ?? []) this.put(this.at(when), 'clock', { kind: 'close', question, how: 'lapsed' })
+    }
   }
   /** What is due at a moment; nothing is marked. */
   due(when: string, figures: WatchFigures = {}): DueItem[] {
@@ -63,7 +70,7 @@ export class Farm {
   /** What is due at a moment, and said. */
   tick(when: string, figures: WatchFigures = {}): DueItem[] {
     const items = this.due(when, figures)
-    for (const i of items) this.said(when, i.key)
+    this.sayAll(when, items)
     return items
   }
 }

@@ -92,7 +92,15 @@ describe('the last load of a day', () => {
     expect(f.tick('2026-09-10 18:59', need)).toEqual([])
     const evening = f.tick('2026-09-10 19:00', need)
     expect(keys(evening)).toEqual(['evening:2026-09-10'])
-    expect(codes(evening)).toEqual(['evening-head', 'evening-load', 'cover-tonight', 'cover-sun', 'evening-driver', 'evening-driver'])
+    expect(codes(evening)).toEqual([
+      'evening-head',
+      'evening-load',
+      'cover-tonight',
+      'cover-sun',
+      'caution-sheet-wind',
+      'evening-driver',
+      'evening-driver',
+    ])
     expect(f.tick('2026-09-10 20:00', need)).toEqual([])
     expect(codes(f.tick('2026-09-11 06:00'))).toEqual(['morning-head', 'morning-uncovered'])
     expect(f.tick('2026-09-11 19:00', need)).toEqual([])
@@ -119,7 +127,8 @@ describe('supplies', () => {
   })
   const short = (stock: WatchFigures['stock']) => {
     const f = filling()
-    return shortFor(pileState(f.book, 'ridge')!, figures(stock)).map(s => `${s.item} ${s.need}/${s.have}`)
+    f.told('2026-09-09', 'ada', { type: 'supply', item: 'tires', change: 'have', count: 1 })
+    return shortFor(f.book, pileState(f.book, 'ridge')!, figures(stock)).map(s => `${s.item} ${s.need}/${s.have}`)
   }
   it('are short by what the covering wants and nothing that lies free gives', () => {
     expect(
@@ -143,7 +152,7 @@ describe('supplies', () => {
       { item: 'tires', count: 240 },
       { item: 'plastic', count: 1, widthFt: 60, lengthFt: 150 },
     ])
-    expect(shortFor(pileState(f.book, 'ridge')!, stock)).toEqual([])
+    expect(shortFor(f.book, pileState(f.book, 'ridge')!, stock)).toEqual([])
   })
   it('of which nobody told anything are not called short', () => {
     expect(short(() => [])).toEqual([])
@@ -152,12 +161,13 @@ describe('supplies', () => {
   it('are spoken of once, in time to order, to the owner', () => {
     const f = new Farm()
     f.told('2026-07-01', 'ada', { type: 'pile', name: 'ridge' }, { type: 'harvest', crop: 'corn silage', on: '2026-09-10' })
+    f.told('2026-07-01', 'ada', { type: 'supply', item: 'tires', change: 'have', count: 10 })
     const stock = figures(() => [{ item: 'tires', count: 10 }])
     expect(f.tick('2026-08-19 12:00', stock)).toEqual([])
     const said = f.tick('2026-08-20 06:00', stock)
     expect(said).toMatchObject([{ key: 'short:ridge:2026:planned', to: 'owner' }])
     expect(said[0]?.message).toMatchObject([
-      { code: 'supply-head', data: { by: '2026-08-27' } },
+      { code: 'supply-head', data: { by: '2026-08-27', now: 'no' } },
       { code: 'supply-short' },
       { code: 'supply-short' },
     ])

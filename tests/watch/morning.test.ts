@@ -8,6 +8,7 @@ const feeding = (zone?: string): Farm => {
   f.told('2026-10-02 18:00', 'ada', { type: 'cover', pile: 'creek', material: 'plastic', change: 'on' })
   f.told('2026-11-01 07:00', 'ada', { type: 'check', pile: 'creek', finding: 'good' })
   f.told('2026-11-02 09:00', 'ada', { type: 'open', pile: 'creek', why: 'feed' }, { type: 'feed', pile: 'creek', lb: 9000 })
+  f.told('2026-11-02 09:05', 'ada', { type: 'ration', pile: 'creek', lbPerDay: 9000 })
   // The cautions of the first feeding are said at once; these tests are not about them.
   f.tick('2026-11-02 09:30')
   return f

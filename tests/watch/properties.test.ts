@@ -37,7 +37,7 @@ const run = (
     for (const item of f.due(iso(ms), FIGURES)) {
       look(f, { at: ms, item })
       said.push({ at: ms, item })
-      f.said(iso(ms), item.key)
+      f.sayAll(iso(ms), [item])
     }
   }
   let now = START

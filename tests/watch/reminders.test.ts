@@ -17,7 +17,8 @@ describe('reminders', () => {
         key: `remind:${id}:2026-09-18`,
         at: '2026-09-18T10:00:00.000Z',
         to: 'lenny',
-        message: { code: 'reminder', data: { about: 'order plastic', who: '' } },
+        message: { code: 'reminder', data: { about: 'order plastic', who: '', by: '' } },
+        reminder: id,
       },
     ])
     expect(f.due('2026-09-18 06:00')).toEqual([])

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { compose, MAX_LINES } from '../../src/watch/summaries.ts'
+import { compose, MAX_LINES } from '../../src/watch/lines.ts'
 import { codes, Farm, FED, keys } from './farm.ts'
 
 const line = (urgency: number, code: string) => ({ urgency, message: { code, data: {} } })
@@ -7,11 +7,11 @@ const line = (urgency: number, code: string) => ({ urgency, message: { code, dat
 describe('a summary', () => {
   it('has at most twelve lines, the most urgent first, and counts the rest', () => {
     const many = Array.from({ length: 30 }, (_, i) => line(i, `c${i}`))
-    const said = compose({ code: 'head', data: {} }, many)
+    const said = compose({ code: 'head', data: {} }, many).message
     expect(said).toHaveLength(MAX_LINES)
     expect(said.slice(0, 3).map(m => m.code)).toEqual(['head', 'c29', 'c28'])
     expect(said.at(-1)).toEqual({ code: 'summary-more', data: { count: 20 } })
-    expect(compose({ code: 'head', data: {} }, many.slice(0, 11)).map(m => m.code)).not.toContain('summary-more')
+    expect(compose({ code: 'head', data: {} }, many.slice(0, 11)).message.map(m => m.code)).not.toContain('summary-more')
   })
   it('puts holes before walks and a pile that runs out before one that lasts', () => {
     const f = new Farm()
@@ -26,7 +26,11 @@ describe('a summary', () => {
       f.told('2026-10-30', 'ada', { type: 'feed', pile: name, lb: 5000 })
     }
     f.told('2026-10-30', 'ada', { type: 'check', pile: 'short', finding: 'good' }, { type: 'damage', pile: 'short', cause: 'unknown' })
-    f.tick('2026-10-30 20:00')
+    // all but the morning of that day, which would have named the walk
+    f.sayAll(
+      '2026-10-30 20:00',
+      f.due('2026-10-30 20:00').filter(i => !i.key.startsWith('morning')),
+    )
     const items = f.tick('2026-10-31 06:00', { ...FED, daysLeft: p => ({ days: p === 'long' ? 90 : 4 }) })
     const said = items[0]!.message as { code: string; data: { pile?: string } }[]
     expect(said.map(m => `${m.code} ${m.data.pile ?? ''}`)).toEqual([

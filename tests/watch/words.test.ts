@@ -26,10 +26,13 @@ const TABLE: Row[] = [
   ['morning-pile-days', { pile: 'glen', days: 12, low: '', high: '', runsOut: '' }, ['Glen', '12']],
   ['morning-pile-face', { pile: 'glen', inPerDay: 6, minInPerDay: 3, enough: 'yes' }, ['Glen', '6']],
   ['morning-pile-bare', { pile: 'glen' }, ['Glen']],
-  ['morning-damage', { pile: 'glen', count: 2, days: 3, where: 'n end' }, ['Glen', '2', '3', 'n end']],
-  ['morning-damage', { pile: 'glen', count: 1, days: 0, where: '' }, ['Glen', '1']],
+  ['morning-damage', { pile: 'glen', count: 2, days: 3, where: 'n end', what: 'hole' }, ['Glen', '2', '3', 'n end']],
+  ['morning-damage', { pile: 'glen', count: 1, days: 0, where: '', what: '' }, ['Glen', '1']],
   ['morning-uncovered', { pile: 'glen', days: 1, depthFt: 0 }, ['Glen', '1']],
   ['morning-uncovered', { pile: 'glen', days: 30, depthFt: 2 }, ['Glen', '30', 'Kansas State', '1991']],
+  ['morning-pile-out', { pile: 'glen' }, ['Glen', 'glen']],
+  ['morning-mix', { pile: 'glen', atFt: 61.2, on: D, crop: 'haylage' }, ['Glen', '61', '3', 'haylage']],
+  ['morning-mix', { pile: 'glen', atFt: 61.2, on: '', crop: '' }, ['Glen', '61']],
   ['morning-round', { on: D, piles: ['glen', 'hill'] }, ['3', 'glen', 'hill']],
   ['morning-check-due', { pile: 'glen', why: 'plain', last: D, late: 0 }, ['Glen', '3']],
   ['morning-roll', { pile: 'glen', ft: 2.5, tires: 25, bags: 0, edgeTires: 12, stackTires: 13 }, ['Glen', '3', '25', '12']],
@@ -43,9 +46,13 @@ const TABLE: Row[] = [
   ['repair-ask', { count: 1 }, []],
   ['repair-again', { count: 1 }, []],
   ['repair-owner', { count: 1 }, []],
-  ['repair-line', { pile: 'glen', count: 1, days: 5, where: '', depthFt: 0 }, ['Glen', '1', '5']],
+  ['repair-line', { pile: 'glen', count: 1, days: 5, where: '', what: 'tear', depthFt: 0 }, ['Glen', '1', '5']],
   ...[1, 2, 3].map(
-    (depthFt): Row => ['repair-line', { pile: 'glen', count: 1, days: 20, where: '', depthFt }, ['Glen', '20', 'Kansas State', '1991']],
+    (depthFt): Row => [
+      'repair-line',
+      { pile: 'glen', count: 1, days: 20, where: '', what: '', depthFt },
+      ['Glen', '20', 'Kansas State', '1991'],
+    ],
   ),
   ['round-start', { on: D, inches: 1.75, piles: ['glen', 'hill', 'lot'], count: 3 }, ['1.75', 'glen, hill', 'lot']],
   ['round-start', { on: D, inches: 0, piles: ['glen'], count: 1 }, ['3', 'glen']],
@@ -59,13 +66,13 @@ const TABLE: Row[] = [
   ['freeze-owner', { count: 1 }, []],
   [
     'freeze-line',
-    { pile: 'glen', fromFt: 29.6, toFt: 89.6, mesh: 'yes', tires: 300, bags: 14, by: '2026-11-20' },
+    { pile: 'glen', fromFt: 29.6, toFt: 89.6, end: 'no', mesh: 'yes', tires: 300, bags: 14, by: '2026-11-20' },
     ['Glen', '30', '90', '300', '14', '20'],
   ],
   [
     'freeze-line',
-    { pile: 'glen', fromFt: 29.6, toFt: 89.6, mesh: 'no', tires: 300, bags: 0, by: '2026-11-20' },
-    ['Glen', '30', '90', '300', '20'],
+    { pile: 'glen', fromFt: 29.6, toFt: 89.6, end: 'yes', mesh: 'no', tires: 300, bags: 0, by: '2026-11-20' },
+    ['Glen', '30', '300', '20'],
   ],
   ['freeze-first', { piles: ['glen'], degF: 20, depthIn: 5.57 }, ['20', '6', 'glen']],
   ['edge-spring', { pile: 'glen', days: 3 }, ['glen', '3']],
@@ -88,8 +95,17 @@ const TABLE: Row[] = [
     ['glen', '50', '130', '40'],
   ],
   ['cover-tonight-bare', { pile: 'glen' }, ['glen']],
+  [
+    'cover-now',
+    { pile: 'glen', widthFt: 50, lengthFt: 130, tires: 340, bags: 0, people: 5, minutes: 84, fromStock: 'yes' },
+    ['glen', '50', '130', '340', '5', '84'],
+  ],
+  ['cover-now-bare', { pile: 'glen' }, ['glen']],
+  ['cover-sun-today', { from: '10:30', to: '15:20' }, ['10:30', '3:20']],
   ['cover-sun', { from: '10:30', to: '15:20' }, ['10:30', '3:20']],
-  ['supply-head', { pile: 'glen', by: '2026-08-27', on: '2026-09-10' }, ['glen', '27', '10']],
+  ['supply-head', { pile: 'glen', by: '2026-08-27', on: '2026-09-10', now: 'no', filling: 'no' }, ['glen', '27', '10']],
+  ['supply-head', { pile: 'glen', by: '2026-08-27', on: '2026-09-01', now: 'yes', filling: 'no' }, ['glen', '1']],
+  ['supply-head', { pile: 'glen', by: '2026-08-27', on: '2026-09-01', now: 'yes', filling: 'yes' }, ['glen']],
   ['supply-short', { item: 'plastic', need: 1, have: 0, widthFt: 50, lengthFt: 130 }, ['50', '130']],
   ['supply-short', { item: 'tires', need: 300, have: 240, widthFt: '', lengthFt: '' }, ['300', '240']],
   ['weekly-head', { day: D }, ['3']],
@@ -98,8 +114,10 @@ const TABLE: Row[] = [
   ['weekly-fed', { pile: 'glen', lb: '', days: '', runsOut: '' }, ['Glen']],
   ['weekly-loads', { count: 40, piles: ['glen', 'hill'] }, ['40', 'glen', 'hill']],
   ['weekly-walks', { count: 7 }, ['7']],
-  ['reminder', { about: 'order plastic', who: '' }, ['order plastic']],
-  ['reminder', { about: 'order plastic', who: 'Gus' }, ['order plastic']],
+  ['weekly-check', { pile: 'glen', why: 'plain', last: D }, ['Glen', '3']],
+  ['weekly-check', { pile: 'glen', why: 'hail', last: '' }, ['Glen']],
+  ['reminder', { about: 'order plastic', who: '', by: '' }, ['order plastic']],
+  ['reminder', { about: 'order plastic', who: 'Gus', by: 'Lea' }, ['order plastic', 'Gus', 'Lea']],
   ['early-open', { pile: 'glen', sealedOn: '2026-09-20', readyOn: '2026-10-11', days: 10 }, ['Glen', '11']],
   ['caution-face', { pile: 'glen', heightFt: 9, awayFt: 27 }, []],
   ['caution-face', { pile: 'glen', heightFt: 0, awayFt: 0 }, []],
@@ -109,6 +127,29 @@ const TABLE: Row[] = [
   ['caution-knife', { pile: 'glen' }, []],
   ['caution-ice', {}, []],
   ['caution-defer', {}, []],
+  ['lapsed', { what: 'put 7 on the lower pile' }, ['put 7 on the lower pile']],
+  ['lapsed-many', { what: 'put 7 on the lower pile', count: 3 }, ['put 7 on the lower pile', '3']],
+  ...(['yes', 'no'] as const).flatMap((you): Row[] => [
+    ['set-morning', { time: '05:30', you, who: '' }, ['5:30']],
+    ['set-evening', { time: '20:00', you, who: you === 'no' ? 'Gus' : '' }, ['8:00', you === 'no' ? 'Gus' : '']],
+    ['set-weekly', { weekday: 'sat', time: '18:00', you, who: '' }, ['6:00']],
+    ['set-quiet', { from: '21:00', to: '05:00', you, who: '' }, ['9:00', '5:00']],
+    ['set-quiet-none', { you, who: '' }, []],
+    ['set-lang', { lang: you === 'yes' ? 'es' : 'en', you, who: '' }, []],
+    ...['morning', 'evening', 'weekly'].flatMap((kind): Row[] => [
+      ['set-gets', { kind, you, who: you === 'no' ? 'Gus' : '' }, [you === 'no' ? 'Gus' : '']],
+      ['set-gets-not', { kind, you, who: '' }, []],
+    ]),
+  ]),
+  ...['yes', 'no'].map((always): Row => ['set-empty', { always }, []]),
+  ...[1, 5].map((days): Row => ['set-check', { days }, days === 5 ? ['5'] : []]),
+  ...[0, 1, 3].map((count): Row => ['set-nudges', { count }, count ? [String(count)] : []]),
+  ['set-ask', { time: '12:00' }, ['12:00']],
+  ['set-wait', { days: 30 }, ['30']],
+  ['set-freeze', { on: '2000-12-01' }, ['1']],
+  ['set-thaw', { on: '2000-03-25' }, ['25']],
+  ['set-place', { lat: 43.1, lon: 89.4, south: 'no', west: 'yes' }, ['43.1', '89.4', 'N']],
+  ['set-place-none', {}, []],
 ]
 
 describe('the words of the watch', () => {
@@ -129,7 +170,7 @@ describe('the words of the watch', () => {
     expect(say({ code: 'caution-face', data: { pile: 'glen', heightFt: 9, awayFt: 27 } }, 'en')).toMatch(/three times its height.*alone/)
     expect(say({ code: 'caution-defer', data: {} }, 'en')).toMatch(/[Ll]ocal.*licensed/)
     // The published clock is of a top that lay wholly open, and says so.
-    expect(say({ code: 'repair-line', data: { pile: 'glen', count: 1, days: 20, where: '', depthFt: 1 } }, 'en')).toMatch(
+    expect(say({ code: 'repair-line', data: { pile: 'glen', count: 1, days: 20, where: '', what: '', depthFt: 1 } }, 'en')).toMatch(
       /wholly open.*alfalfa.*hole goes slower/,
     )
   })
@@ -139,7 +180,7 @@ describe('the words of the watch', () => {
     for (const name of readdirSync(folder)) {
       const text = readFileSync(new URL(name, folder), 'utf8')
       for (const m of text.matchAll(
-        /'((?:morning|evening|weekly|summary|repair|round|check|freeze|edge|pace|cover|supply|caution|early)-[a-z-]+)'/g,
+        /'((?:morning|evening|weekly|summary|repair|round|check|freeze|edge|pace|cover|supply|caution|early|set|lapsed)-[a-z-]+)'/g,
       ))
         codes.add(m[1]!)
       for (const m of text.matchAll(/climb\(book, m, '([a-z]+)', .*\[([^\]]*)\]\)/gs))
@@ -147,7 +188,7 @@ describe('the words of the watch', () => {
     }
     for (const name of ['morning', 'evening', 'weekly']) codes.add(`${name}-head`).add(`${name}-nothing`)
     const shown = new Set(TABLE.map(t => t[0]))
-    expect(codes.size).toBeGreaterThan(45)
+    expect(codes.size).toBeGreaterThan(60)
     expect([...codes].filter(c => !shown.has(c))).toEqual([])
   })
 })

@@ -44,7 +44,7 @@ const work = (book: Book, ask: Ask, now: Now, given: Given): Answer | Refusal =>
     case 'reach':
       return ofFarm(book, ask, p => reach(book, ask, now, p))
     case 'status':
-      return ofPile(book, ask, p => status(book, p, now))
+      return ofPile(book, ask, p => status(book, p, now, ask.worth))
     case 'loads':
       return ofFarm(book, ask, p => loads(book, p ? { ...ask, pile: p.name } : ask, now))
     case 'density':

@@ -4,9 +4,12 @@ import type { PileState } from '../../book/pile.ts'
 import { lengthOf } from '../../book/pile.ts'
 import { bagsFor, edgeFt, fitFromStock, gravelTons, sheetNeed, tiresFor } from '../coverFit.ts'
 import { formOf } from '../farm/form.ts'
+import { fillingOf } from '../farm/layers.ts'
 import type { Now } from '../farm/now.ts'
 import { LEAST_FT } from '../farm/position.ts'
+import { priceOf } from '../farm/prices.ts'
 import { type StockItem, stockOf } from '../farm/stock.ts'
+import { coverCostPerTon } from '../money.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
 
 const sized = (s: StockItem): s is StockItem & { widthFt: number; lengthFt: number } =>
@@ -28,6 +31,8 @@ export const cover = (book: Book, p: PileState, now: Now): Answer | Refusal => {
   const tires = tiresFor(need.areaFt2)
   const count = (item: string): number | undefined => stock.find(s => s.item === item)?.count
   const have = count('tires')
+  const sheetPrice = priceOf(book, 'plastic')
+  const under = sheetPrice === undefined ? 0 : fillingOf(book, p).lb
   return slots({
     about: 'cover' as const,
     pile: p.name,
@@ -44,6 +49,8 @@ export const cover = (book: Book, p: PileState, now: Now): Answer | Refusal => {
     needLengthFt: need.lengthFt,
     areaFt2: need.areaFt2,
     tiresShort: have !== undefined && have + p.tires < tires ? tires - have - p.tires : undefined,
+    cost: sheetPrice,
+    costPerTon: coverCostPerTon(sheetPrice, under),
     how: [
       told('how-cover', { widthFt: width, lengthFt: length, heightFt: shape.heightFt, assumed: form.assumed[0] }),
       told('how-sheet', { widthFt: need.widthFt, lengthFt: need.lengthFt }),

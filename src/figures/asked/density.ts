@@ -69,11 +69,11 @@ export const density = (book: Book, p: PileState): Answer | Refusal => {
       told('how-density-loss', { pct: cost.value }),
     ],
     notes: [
+      ...(odd.length ? [told('note-outside', { what: [...new Set(odd)] })] : []),
       ...(basis === 'packing' ? [told('note-density-guide')] : []),
       ...(basis === 'assumed' ? [told('note-density-assumed')] : []),
       ...(packed?.hoursAssumed && basis === 'packing' ? [told('note-hours-assumed')] : []),
       ...(volume?.form.problems ?? []).map(code => told(`note-${code}`)),
-      ...(odd.length ? [told('note-outside', { what: [...new Set(odd)] })] : []),
     ],
   })
 }

@@ -1,8 +1,9 @@
 import type { Answer } from '../../book/asks.ts'
-import { type Book, setting } from '../../book/book.ts'
+import type { Book } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import { estimate } from '../farm/estimate.ts'
 import type { Now } from '../farm/now.ts'
+import { mixPrice } from '../farm/prices.ts'
 import { lossCost } from '../money.ts'
 import { nothingIn, Z80 } from './left.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
@@ -19,7 +20,6 @@ export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
   if (v.whole.inLb <= 0) return refuse('nothing-in-pile', { pile: p.name, stage: p.stage })
   const { mean, sd, byCause } = v.loss
   const lbDry = (v.whole.inLb * v.dmPct * mean) / 100
-  const price = setting(book, 'tonPrice', Number.NaN)
   const gone = 1 - e.left.lb / Math.max(1, e.whole.lb)
   // What went in and will come out by the record: boxes that ran light look the same as feed that was lost.
   const record =
@@ -36,7 +36,7 @@ export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
     causes: Object.entries(byCause.causes).map(([cause, r]) => ({ cause, ...r })),
     thrownLb: v.lostLb || undefined,
     record,
-    cost: lossCost(v.whole.inLb, 100 * mean, Number.isNaN(price) ? undefined : price),
+    cost: lossCost(v.whole.inLb, 100 * mean, mixPrice(book, v.filling.layers)),
     how: [
       ...Object.entries(byCause.causes).map(([cause, r]) => told('how-loss-cause', { cause, pct: r.mid, low: r.low, high: r.high })),
       told('how-loss-total', { pct: byCause.total.mid, low: byCause.total.low, high: byCause.total.high }),

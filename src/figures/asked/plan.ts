@@ -1,10 +1,12 @@
 import type { Answer, Ask } from '../../book/asks.ts'
 import { type Book, eventsOf, setting } from '../../book/book.ts'
 import { newPile } from '../../book/pile.ts'
+import type { Lb, Pct } from '../../units/measure.ts'
 import { bagsFor, edgeFt, gravelTons, sheetNeed, tiresFor } from '../coverFit.ts'
 import { cropDefaults } from '../cropDefaults.ts'
 import { drynessOf } from '../farm/dryness.ts'
-import { cropNeed } from '../farm/need.ts'
+import { herdForageDry } from '../farm/herd.ts'
+import { cropNeed, headOf } from '../farm/need.ts'
 import type { Now } from '../farm/now.ts'
 import { sizePile, toStore } from '../sizing.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
@@ -13,6 +15,16 @@ import { type Refusal, refuse, slots, told } from './refusal.ts'
 const PLAN_LOSS = 15
 /** A pile is filled once a year. */
 const YEAR = 365
+
+/** What so many head want of a crop a day, lb as fed: by the ration of those there are now, else as such a group eats. */
+const headNeed = (book: Book, now: Now, crop: string, dmPct: Pct, { head, group, lbPerHead }: Ask): Lb | undefined => {
+  if (head === undefined || lbPerHead !== undefined) return undefined
+  const headNow = headOf(book, now.day, group)
+  const today = headNow ? cropNeed(book, now.day, crop, dmPct) : undefined
+  if (today !== undefined && headNow) return (today * head) / headNow
+  const dry = herdForageDry(new Map([[group ?? 'milking', head]]))
+  return dry === undefined ? undefined : (dry * 100) / dmPct
+}
 
 /** Width, height and length of a pile for so many tons, or for so many days of the ration; what covers it. */
 export const plan = (book: Book, ask: Ask, now: Now): Answer | Refusal => {
@@ -26,6 +38,7 @@ export const plan = (book: Book, ask: Ask, now: Now): Answer | Refusal => {
   const { lbPerDay, lbPerHead, head, group } = ask
   const day =
     lbPerDay ??
+    headNeed(book, now, crop, dmPct, ask) ??
     cropNeed(book, now.day, crop, dmPct, {
       ...(lbPerHead !== undefined && { lbPerHead }),
       ...(head !== undefined && { head }),

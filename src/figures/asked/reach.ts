@@ -14,8 +14,10 @@ import { type Refusal, refuse, slots, told } from './refusal.ts'
  * what would close the gap. What-ifs (more cows, another ration, a late harvest, feed bought or sold) change the question only.
  */
 export const reach = (book: Book, ask: Ask, now: Now, only?: PileState): Answer | Refusal => {
-  const { head, group, lbPerDay, lbPerHead, addLb, delayDays } = ask
+  const { group, lbPerDay, lbPerHead, addLb, delayDays, headMore, together } = ask
   const headNow = headOf(book, now.day, group)
+  if (headMore !== undefined && headNow === undefined) return refuse('no-head-known', { group })
+  const head = headMore !== undefined ? Math.max(0, headNow! + headMore) : ask.head
   const perHead = lbPerHead !== undefined && (head ?? headNow)
   if (lbPerHead !== undefined && !perHead) return refuse('no-head-known', { group })
   const day = lbPerDay ?? (perHead ? lbPerHead! * perHead : undefined)
@@ -31,13 +33,29 @@ export const reach = (book: Book, ask: Ask, now: Now, only?: PileState): Answer 
       ...(headNow !== undefined && { headNow }),
     },
     addLb,
+    together,
   )
   if (!r) return refuse('no-ration-known', only ? { pile: only.name } : {})
   const days = r.dayDry > 0 ? r.haveDry / r.dayDry : 0
   const runsOut = dayIn(now.day, days)
   const harvest = ask.until ? undefined : nextHarvest(book, now.day, ask.crop)
   const end = ask.until ?? harvest?.on
-  if (!end) return refuse('no-harvest-known', { days, runsOut, lbDry: r.haveDry, lbDayAsFed: r.dayAsFed })
+  const whatIf = slots({ head, group, lbPerDay: day, addLb, delayDays, together: together && r.legs.slice(0, 2).map(l => l.pile) })
+  const how = [told('how-have', { lbDry: r.haveDry, piles: r.legs.map(l => l.pile) }), told('how-day', { lb: r.dayAsFed, lbDry: r.dayDry })]
+  // Without a day to reach the days themselves are the answer.
+  if (!end)
+    return slots({
+      about: 'reach' as const,
+      ...(only && { pile: only.name }),
+      days,
+      runsOut,
+      lbDayAsFed: r.dayAsFed,
+      lbDry: r.haveDry,
+      piles: r.legs,
+      whatIf,
+      how,
+      notes: [told('note-no-harvest')],
+    })
   const until = delayDays ? addDays(end, delayDays) : end
   const ahead = daysUntil(now, until)
   const spareLbDry = r.haveDry - r.dayDry * ahead
@@ -67,12 +85,8 @@ export const reach = (book: Book, ask: Ask, now: Now, only?: PileState): Answer 
           lbAsFed: (-spareLbDry * 100) / r.dmPct,
         })
       : undefined,
-    whatIf: slots({ head, group, lbPerDay: day, addLb, delayDays }),
-    how: [
-      told('how-have', { lbDry: r.haveDry, piles: r.legs.map(l => l.pile) }),
-      told('how-day', { lb: r.dayAsFed, lbDry: r.dayDry }),
-      told('how-until', { until, days: ahead }),
-    ],
+    whatIf,
+    how: [...how, told('how-until', { until, days: ahead })],
     notes: [],
   })
 }

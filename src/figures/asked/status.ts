@@ -5,15 +5,20 @@ import { estimate } from '../farm/estimate.ts'
 import { byCrop, fillingOf } from '../farm/layers.ts'
 import type { Now } from '../farm/now.ts'
 import { faceTold } from '../farm/position.ts'
+import { mixPrice } from '../farm/prices.ts'
 import { faceToday, rateOf } from '../farm/rate.ts'
-import { slots } from './refusal.ts'
+import { feedValue } from '../money.ts'
+import { slots, told } from './refusal.ts'
 
 /** How a pile stands: its stage, what went in, what is open on its cover, where the face was told last. */
-export const status = (book: Book, p: PileState, now: Now): Answer => {
-  const crops = byCrop(p.stage === 'empty' ? [] : fillingOf(book, p).layers).map(({ crop, cut, count, lb, lbDry }) =>
+export const status = (book: Book, p: PileState, now: Now, worth = false): Answer => {
+  const filling = fillingOf(book, p)
+  const crops = byCrop(p.stage === 'empty' ? [] : filling.layers).map(({ crop, cut, count, lb, lbDry }) =>
     slots({ crop, cut, count, lbAsFed: lb, lbDry }),
   )
+  const price = p.stage === 'empty' ? undefined : mixPrice(book, filling.layers)
   const e = p.stage === 'feeding' ? estimate(book, p, now) : undefined
+  const there = e ?? (price === undefined ? undefined : estimate(book, p, now))
   const face = p.stage === 'feeding' ? faceTold(p, now.day) : undefined
   const nowFt = e && faceToday(p, now.day, rateOf(p, now.day, e))
   return slots({
@@ -30,5 +35,8 @@ export const status = (book: Book, p: PileState, now: Now): Answer => {
     daysLow: e?.days?.low,
     daysHigh: e?.days?.high,
     lbAsFed: e?.whole.lb ? e.left.lb : undefined,
+    value: there && feedValue(there.left.lb, price),
+    worth: worth || undefined,
+    notes: worth && price === undefined ? [told('note-no-price')] : [],
   })
 }

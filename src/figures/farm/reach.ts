@@ -54,21 +54,29 @@ export const reachOf = (
   only: PileState | undefined,
   whatIf: WhatIf & { headNow?: number },
   addLb: Lb = 0,
+  together?: readonly string[],
 ): Reach | undefined => {
   const held = (only ? [only] : piles(book)).filter(p => hasFeed(p) || p.stage === 'feeding')
   const all = held.map(p => ({ p, e: estimate(book, p, now) })).filter(({ e }) => e.whole.lb > 0)
   const open = all.filter(({ p, e }) => p.stage === 'feeding' && e.use && (e.days?.mid ?? 0) > 0)
-  const base = open.length ? open : all.filter(({ e }) => e.use).slice(0, 1)
-  if (!all.length || !base.length) return undefined
+  const usual = open.length ? open : all.filter(({ e }) => e.use).slice(0, 1)
+  // Fed at once, each pile gives an equal part of what is used today.
+  const named = together?.length
+    ? all.filter(({ p }) => together.includes(p.name))
+    : together && [...open, ...all.filter(a => !open.includes(a)).sort(oldestFirst)].slice(0, 2)
+  const base = named?.length ? named : usual
+  if (!all.length || !usual.length) return undefined
   const { head, headNow, lbPerDay } = whatIf
   // A herd's day said in the question is for all piles together; shares stay as they are.
-  const asFed = base.reduce((s, { e }) => s + e.use!.lb, 0)
+  const asFed = usual.reduce((s, { e }) => s + e.use!.lb, 0)
   const scale = (x: (typeof base)[number]): number => {
     if (lbPerDay !== undefined) return lbPerDay / asFed
     if (head !== undefined && headNow) return whatIf.lbPerHead === undefined ? head / headNow : factor(book, x.p, x.e, now, whatIf)
     return factor(book, x.p, x.e, now, whatIf)
   }
-  const uses = base.map(x => ({ x, lb: x.e.use!.lb * scale(x), dm: x.e.evidence.dmPct }))
+  const uses = named?.length
+    ? base.map(x => ({ x, lb: usual.reduce((s, u) => s + u.e.use!.lb * scale(u), 0) / base.length, dm: x.e.evidence.dmPct }))
+    : base.map(x => ({ x, lb: x.e.use!.lb * scale(x), dm: x.e.evidence.dmPct }))
   const dayAsFed = uses.reduce((s, u) => s + u.lb, 0)
   const dayDry = uses.reduce((s, u) => s + (u.lb * u.dm) / 100, 0)
   const lbAll = all.reduce((s, { e }) => s + e.left.lb, 0)
@@ -76,7 +84,7 @@ export const reachOf = (
   const dmPct = lbAll > 0 ? (100 * dryAll) / lbAll : (100 * dayDry) / dayAsFed
   const haveDry = dryAll + (addLb * dmPct) / 100
   const haveSd = Math.sqrt(all.reduce((s, { e }) => s + ((e.left.sd * e.evidence.dmPct) / 100) ** 2, 0))
-  const daySd = Math.sqrt(base.reduce((s, { e }) => s + e.use!.sd ** 2, 0)) / Math.max(1e-9, asFed)
+  const daySd = Math.sqrt(usual.reduce((s, { e }) => s + e.use!.sd ** 2, 0)) / Math.max(1e-9, asFed)
 
   const legs: Leg[] = []
   for (const { x, lb, dm } of uses) {
@@ -85,15 +93,21 @@ export const reachOf = (
     const days = lb > 0 ? Math.min(x.e.left.lb / lb, 100 * 365) : 0
     legs.push({ pile: x.p.name, lbDry, opens: now.day, runsOut: dayIn(now.day, days), days })
   }
-  let free = legs.map(l => l.runsOut).sort()[0]!
-  const closed = all.filter(a => !base.includes(a)).sort((a, b) => ((a.p.sealedOn ?? '9') < (b.p.sealedOn ?? '9') ? -1 : 1))
+  // The next pile takes the place of the first that ends, at its pace.
+  const places = legs.map((l, k) => ({ free: l.runsOut, dry: (uses[k]!.lb * uses[k]!.dm) / 100 }))
+  const closed = all.filter(a => !base.includes(a)).sort(oldestFirst)
   for (const { p, e } of closed) {
     const lbDry = (e.left.lb * e.evidence.dmPct) / 100
-    const days = dayDry > 0 ? lbDry / dayDry : 0
-    legs.push({ pile: p.name, lbDry, opens: free, runsOut: dayIn(free, days), days })
-    free = dayIn(free, days)
+    const place = places.reduce((a, b) => (b.free < a.free ? b : a))
+    const days = place.dry > 0 ? Math.min(lbDry / place.dry, 100 * 365) : 0
+    const opens = place.free
+    place.free = dayIn(opens, days)
+    legs.push({ pile: p.name, lbDry, opens, runsOut: place.free, days })
   }
   return { haveDry, haveSd, dayDry, dayAsFed, daySd, legs, dmPct }
 }
+
+/** Old feed before new. */
+const oldestFirst = (a: { p: PileState }, b: { p: PileState }): number => ((a.p.sealedOn ?? '9') < (b.p.sealedOn ?? '9') ? -1 : 1)
 
 export const daysUntil = (now: Now, until: Day): number => Math.max(0, daysBetween(now.day, until))
