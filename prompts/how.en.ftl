@@ -159,7 +159,7 @@ how-weighed = { ABOUT($lb) } by { WORD("weighed", $from) }{ HAS($box) ->
 }.
 
 note-not-open = { CAP($pile) } is not open yet: counted as if it were opened today.
-note-overfed = More is told as fed off { $pile } than went in ({ ABOUT($fed) } of { ABOUT($in) }). Look over the loads and the boxes.
+note-overfed = More was fed off { $pile } than should be in it: about { ABOUT($fed) } with the days nobody logged, of { ABOUT($in) }. Look over the loads and the boxes.
 note-face-past-end = The face is told at { NUMBER($atFt, maximumFractionDigits: 0) } ft, past the end at { NUMBER($lengthFt, maximumFractionDigits: 0) }.
 note-size-odd = { $heightFt } ft high on { $widthFt } ft wide is too steep. Measure again.
 note-intake = No ration told: reckoned from what { $head } cows eat.

@@ -159,7 +159,7 @@ how-weighed = { ABOUT($lb) } según { WORD("weighed", $from) }{ HAS($box) ->
 }.
 
 note-not-open = { CAP($pile) } todavía no se abre: la cuenta es como si se abriera hoy.
-note-overfed = De { $pile } se anotó más dado de lo que entró ({ ABOUT($fed) } de { ABOUT($in) }). Conviene revisar los viajes y las cajas.
+note-overfed = De { $pile } se ha dado más de lo que debe tener: unas { ABOUT($fed) } con los días sin anotar, de { ABOUT($in) }. Conviene revisar los viajes y las cajas.
 note-face-past-end = La cara se anotó en { NUMBER($atFt, maximumFractionDigits: 0) } pies, más allá del final en { NUMBER($lengthFt, maximumFractionDigits: 0) }.
 note-size-odd = { $heightFt } pies de alto en { $widthFt } de ancho es demasiado parado. Hay que medir otra vez.
 note-intake = Sin ración anotada: la cuenta sale de lo que comen { $head } vacas.

@@ -59,8 +59,10 @@ export const notesLeft = (e: Estimate): Message[] => {
   const width = p.measured?.widthFt ?? p.planned.widthFt
   const height = p.measured?.heightFt ?? p.planned.heightFt
   if (!p.openedOn) notes.push(told('note-not-open', { pile: p.name }))
-  if (e.overfed) notes.push(told('note-overfed', { pile: p.name, fed: v.loggedLb, in: v.whole.inLb }))
   if (v.length && p.face && p.face.atFt > v.length.ft) notes.push(told('note-face-past-end', { atFt: p.face.atFt, lengthFt: v.length.ft }))
+  // days nobody logged are days when cows ate
+  if (e.overfed)
+    notes.push(told('note-overfed', { pile: p.name, fed: v.loggedLb + v.silentDays * (e.use?.lb ?? 0), in: v.whole.usable.mean }))
   if (width && height && height > width / 2) notes.push(told('note-size-odd', { widthFt: width, heightFt: height }))
   if (v.refFrom === 'ration' && v.need?.from === 'intake') notes.push(told('note-intake', { head: v.need.head }))
   if (v.refFrom === 'logs' || v.refFrom === 'face') notes.push(told('note-no-ration', { from: v.refFrom }))
