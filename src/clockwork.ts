@@ -43,12 +43,12 @@ const sameThing = (a: Question, b: Question): boolean =>
 
 /** The clock's way through the house: due, append, say. What was said is an entry, so that nothing is said twice. */
 export const makeTick =
-  ({ log, zone, say, answer }: CoreParts, desks: Desks) =>
+  ({ log, zone, say, answer, alerts }: CoreParts, desks: Desks) =>
   (farm: string, channel: string, at: Instant): Due[] => {
     const { book } = desks.of(farm)
     const { day } = localTime(at, zone)
     const out: Due[] = []
-    for (const item of due(book, { at, zone }, figuresFrom(book, { day, at, zone }, answer))) {
+    for (const item of due(book, { at, zone }, { ...figuresFrom(book, { day, at, zone }, answer), ...(alerts && { alerts }) })) {
       const where = landing(book, item.to)
       const text = [item.message].flat().map(x => say(x, where.lang))
       const q = buttonsOf(item, where, channel, at)

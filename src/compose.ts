@@ -1,14 +1,14 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { apply, setting } from './book/book.ts'
+import { apply, type Book, setting } from './book/book.ts'
 import { type Body, ENTRY_VERSION } from './book/entries.ts'
 import type { Datum } from './book/questions.ts'
 import { type Config, readConfig } from './config.ts'
 import { loadPrompts } from './edges/prompts.ts'
 import { openStore, type Store } from './edges/store.ts'
 import { answer, pilesFor } from './figures/asked/answer.ts'
-import { type Core, makeCore } from './pipeline.ts'
+import { type Core, type CoreParts, makeCore } from './pipeline.ts'
 import type { Result } from './ports.ts'
 import { makeSayer, type Say } from './saying/say.ts'
 import { isZone } from './units/calendar.ts'
@@ -70,6 +70,8 @@ export interface HouseOptions {
   /** The first sender owns the farm: for channels that know no members of their own. */
   firstOwns: boolean
   passing?: boolean
+  /** What a weather feed warned of. */
+  alerts?: CoreParts['alerts']
 }
 
 /**
@@ -82,7 +84,7 @@ export const openHouse = (config: Config, o: HouseOptions): House => {
   const say = makeSay()
   const store = openStore(config.data, { durable: ['telegram'], passing: o.passing })
   try {
-    const core = makeCore({ log: store, zone: config.zone, say, answer: withWatch, pilesFor, firstOwns: o.firstOwns })
+    const core = makeCore({ log: store, zone: config.zone, say, answer: withWatch, pilesFor, firstOwns: o.firstOwns, alerts: o.alerts })
     return { say, store, core, recovered: recover(store, core) }
   } catch (error) {
     store.close()
@@ -160,6 +162,13 @@ export const ownerCode = (house: House, makeCode: () => string): string => {
  */
 export const freeOwnersPlace = (house: House, person: string): void => {
   if (house.core.book(FARM).members.get(person)?.role === 'owner') enter(house, 'telegram', [{ kind: 'member', person, role: 'crew' }])
+}
+
+/** The farm's place as its owner set it. */
+export const farmPlace = (book: Book): { lat: number; lon: number } | undefined => {
+  const lat = setting(book, 'lat', Number.NaN)
+  const lon = setting(book, 'lon', Number.NaN)
+  return Number.isNaN(lat) || Number.isNaN(lon) ? undefined : { lat, lon }
 }
 
 export const hasOwner = ({ core }: House): boolean => [...core.book(FARM).members.values()].some(m => m.role === 'owner')

@@ -1,5 +1,17 @@
 import { parseArgs } from 'node:util'
-import { FARM, faultOf, freeOwnersPlace, hasOwner, inPassing, leave, openForReading, openHouse, ownerCode, settings } from './compose.ts'
+import {
+  FARM,
+  farmPlace,
+  faultOf,
+  freeOwnersPlace,
+  hasOwner,
+  inPassing,
+  leave,
+  openForReading,
+  openHouse,
+  ownerCode,
+  settings,
+} from './compose.ts'
 import type { Config } from './config.ts'
 import { hello } from './saying/ask.ts'
 
@@ -36,7 +48,8 @@ const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Con
   const { makeLogger } = await import('./edges/telegram/logger.ts')
   const { makeCode } = await import('./edges/telegram/codes.ts')
   const { PERSON } = await import('./edges/console.ts')
-  const house = openHouse(config, { firstOwns: false })
+  let weather: Awaited<ReturnType<typeof weatherFor>>
+  const house = openHouse(config, { firstOwns: false, alerts: () => weather?.alerts() ?? [] })
   const { core, say, store } = house
   let timer: NodeJS.Timeout | undefined
   try {
@@ -69,13 +82,32 @@ const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Con
       }
     }
     beat()
+    weather = await weatherFor(config, house, () => {
+      if (core.tick(FARM, 'telegram', now()).length) channel.wake()
+    })
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void channel.stop())
     await channel.done
     if (broken !== undefined) throw broken
   } finally {
     clearTimeout(timer)
+    weather?.stop()
     store.close()
   }
+}
+
+/** The weather feed, where the owner set one up and the farm's place is known. */
+const weatherFor = async (config: Config, { core }: ReturnType<typeof openHouse>, onNews: () => void) => {
+  if (!config.weather) return undefined
+  const { url, area } = config.weather
+  const place = config.weather.place ?? farmPlace(core.book(FARM))
+  if (!place) return leave({ code: 'config-wrong', data: { name: 'WEATHER_PLACE', why: 'is needed with WEATHER_URL, like 43.07,-89.40' } })
+  const { startWeather } = await import('./edges/weather.ts')
+  return startWeather({
+    url,
+    place: { ...place, ...(area && { area }) },
+    onNews,
+    trouble: why => process.stderr.write(`Weather feed: ${why}\n`),
+  })
 }
 
 /** The second reader, where the owner set one up; nothing leaves the machine otherwise. */

@@ -1,5 +1,6 @@
 import { type Book, eventsOf } from '../book/book.ts'
 import { addDays, type Instant } from '../units/calendar.ts'
+import { alertsDue } from './alerts.ts'
 import { cautionsDue } from './cautions.ts'
 import { checksDue } from './checks.ts'
 import { coverDue } from './coverTonight.ts'
@@ -25,6 +26,7 @@ const SOURCES: ((book: Book, m: Moment, figures: WatchFigures) => DueItem[])[] =
   remindersDue,
   earlyDue,
   cautionsDue,
+  alertsDue,
   roundsDue,
   repairsDue,
   checksDue,

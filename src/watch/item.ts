@@ -1,5 +1,6 @@
 import type { Message } from '../book/questions.ts'
 import type { Day, Instant } from '../units/calendar.ts'
+import type { Alert } from './alerts.ts'
 
 /** One thing that is due. It is said once: the caller writes `key` into the book as said, in the same step as the sending. */
 export interface DueItem {
@@ -80,6 +81,8 @@ export interface WatchFigures {
   stock?(): Stock[]
   /** The mix at the face changes soon: where along the pile, and when. */
   mixTurn?(pile: string): { atFt: number; on?: Day; crop?: string } | undefined
+  /** What an outside feed warned of for the farm's place; none where no feed is set up. */
+  alerts?(): Alert[]
   /** As-fed weight of what was hauled onto a pile on one day, lb. */
   hauledLb?(pile: string, from: Day, to: Day): number | undefined
 }
