@@ -72,6 +72,9 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   return false
 }
 
+/** In a sentence that asks, these words ask for what was photographed. */
+const PICTURE = /\b(?:pictures?|photos?|pics?|fotos?|imagen(?:es)?)\b/
+const SHOW = /\b(?:show|see|ensename|ensenanos|muestrame|muestranos|ver)\b/
 const WORTH = /\b(?:worth|value|vale|valor)\b/
 
 interface Seen {
@@ -121,6 +124,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],
+  ['picture', x => PICTURE.test(x.text) || (SHOW.test(x.text) && x.c('what') && !x.c('mat'))],
   ['status', x => x.c('pile') && WORTH.test(x.text)],
   ['history', x => x.s('q:happened')],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
@@ -260,6 +264,7 @@ export const readAsk = (items: Item[]): AskSaid | undefined => {
   if (slots.head !== undefined && group) slots.group = valueOf(group, 'group')
   const verb = VERB_TYPES.find(([s]) => senses.has(s))
   if (verb && (about === 'who' || about === 'history')) slots.type = verb[1]
+  if (about === 'picture' && cats.has('what')) slots.type = 'damage'
   const mat = items.find(i => hasCat(i, 'mat') || hasCat(i, 'item'))
   if (mat && about === 'supplies') slots.item = valueOf(mat, 'mat') ?? valueOf(mat, 'item')
   const person = items.find(i => hasCat(i, 'person'))

@@ -85,6 +85,14 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+const LEADS = /^(?:con|in|from|por|by|with)$/
+/** "lost 6 tires in the wind", "con el aire": weather that is named as a cause, with no time and no measure of its own. */
+export const isCause = (act: Act, items: readonly Item[], from: number, to: number): boolean => {
+  if (act.frame !== 'weather' || act.date || Object.keys(act.slots).length > 1) return false
+  const sky = items.findIndex((i, k) => k >= from && k < to && i.senses.some(s => s.startsWith('sky:')))
+  return sky > 0 && items.slice(Math.max(0, sky - 2), sky).some(i => LEADS.test(i.tokens[0]?.norm ?? ''))
+}
+
 /** Hail that broke a cover at a time that is told, or of a size, is weather too. */
 export const withWeather = (acts: { act: Act; sentence: number }[]): void => {
   if (acts.some(a => a.act.frame === 'weather')) return
@@ -114,6 +122,22 @@ export const withWeather = (acts: { act: Act; sentence: number }[]): void => {
 }
 
 const MERGES = new Set(['size', 'pack', 'ration', 'feed', 'weather', 'damage'])
+
+/** "12 viajes al norte, 9 de maiz y 3 de alfalfa": the parts take the place of the sum. */
+export const parted = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = 0; k < acts.length; k++) {
+    const { act, sentence } = acts[k]!
+    const count = act.slots.count
+    if (act.frame !== 'load' || act.slots.crop !== undefined || typeof count !== 'number') continue
+    let sum = 0
+    let n = k + 1
+    while (acts[n]?.act.frame === 'load' && acts[n]!.sentence === sentence && acts[n]!.act.slots.crop !== undefined && sum < count)
+      sum += Number(acts[n++]!.act.slots.count ?? Number.NaN)
+    if (n < k + 3 || sum !== count) continue
+    for (const part of acts.slice(k + 1, n)) part.act.slots.pile ??= act.slots.pile
+    acts.splice(k, 1)
+  }
+}
 
 /** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
 export const merge = (acts: { act: Act; sentence: number }[]): void => {

@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein'
+import { boxForms } from './boxNames.ts'
 import { isShort } from './slips.ts'
 import type { Token } from './token.ts'
 import { foldWord } from './tokens.ts'
@@ -27,6 +28,8 @@ interface Entry {
   words: string[]
   kind: NameHit['kind']
   name: string
+  /** A name only behind a number and before no thing. */
+  counted?: boolean
 }
 
 export interface NameIndex {
@@ -48,9 +51,9 @@ const split = (name: string): string[] =>
 export const indexNames = (names: Names): NameIndex => {
   const byFirst = new Map<string, Entry[]>()
   const singles: Entry[] = []
-  const put = (words: string[], kind: NameHit['kind'], name: string) => {
+  const put = (words: string[], kind: NameHit['kind'], name: string, counted = false) => {
     if (!words.length) return
-    const e = { words, kind, name }
+    const e = { words, kind, name, ...(counted && { counted }) }
     const list = byFirst.get(words[0]!)
     if (list) list.push(e)
     else byFirst.set(words[0]!, [e])
@@ -62,10 +65,17 @@ export const indexNames = (names: Names): NameIndex => {
     put(w, 'box', b)
     if (w.length) put([...w.slice(0, -1), plural(w.at(-1)!)], 'box', b)
   }
+  const boxWords = new Map(names.boxes.map(b => [split(b), b]))
+  const isPile = (word: string) => [...names.piles.keys()].some(alias => split(alias).join(' ') === word)
+  for (const [name, forms] of boxForms([...boxWords.keys()], isPile))
+    for (const f of forms) put(f.words, 'box', boxWords.get(name)!, f.counted)
   for (const p of names.people) put(split(p), 'person', p)
   for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
   return { byFirst, singles, taught: names.words }
 }
+
+/** What stands behind a bare "7 red": nothing, or where it went. */
+const ENDS = /^(?:|on|onto|to|in|of|at|and|,|\.|en|a|al|de|y)$/
 
 const plural = (w: string): string => (/(s|x|ch|sh)$/.test(w) ? `${w}es` : `${w}s`)
 
@@ -86,6 +96,7 @@ export const isSlip = (typed: string, name: string): boolean =>
 /** The name that starts at token `i`, written right. */
 export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {
   for (const e of index.byFirst.get(tokens[i]!.norm) ?? []) {
+    if (e.counted && !(tokens[i - 1]?.kind === 'number' && ENDS.test(tokens[i + e.words.length]?.norm ?? ''))) continue
     if (e.words.every((w, k) => tokens[i + k]?.norm === w))
       return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false }
   }

@@ -4,12 +4,12 @@ import { isQuestion, readAsk } from './asks.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { has, type Item } from './item.ts'
-import { distribute, lend, merge, withWeather } from './join.ts'
+import { distribute, isCause, lend, merge, parted, withWeather } from './join.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { weightOf } from './pool.ts'
-import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { priceIn } from './price.ts'
+import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { bareFix, bareOf, fixOf } from './talk.ts'
@@ -70,7 +70,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     trace.push(
       `words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`,
     )
-  const items = repair(s.items, trace)
+  const items = repair(s.items, trace, s.lang)
   const found: { act: Act; sentence: number }[] = []
   const asks: Reading['asks'] = []
   let unread = 0
@@ -129,6 +129,10 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         Object.assign(seg.act, { frame: 'check', mood: 'fact', slots: { finding: 'good', ...(pile === undefined ? {} : { pile }) } })
       }
       if (seg.act.frame === 'supply' && mood === 'denial') seg.act.mood = 'denial'
+      if (found.length > first && isCause(seg.act, run, seg.from, seg.to)) {
+        from = seg.to
+        continue
+      }
       from = seg.to
       explained += seg.act.used
       unread += seg.act.left
@@ -139,6 +143,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     if (lost) for (const f of found.slice(first)) f.act.leftNumbers += lost
   }
   lend(found)
+  parted(found)
   withWeather(found)
   merge(found)
   const acts = distribute(

@@ -1,6 +1,6 @@
 import type { Alias } from './alias.ts'
-import type { Price } from './price.ts'
 import type { DateItem, Item } from './item.ts'
+import type { Price } from './price.ts'
 import type { Lang } from './scan.ts'
 import type { Chore } from './wish/chore.ts'
 import type { Wish } from './wish/wish.ts'

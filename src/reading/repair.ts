@@ -1,5 +1,6 @@
 import { has, hasCat, type Item } from './item.ts'
 import { isThin } from './pool.ts'
+import type { Lang } from './scan.ts'
 
 const KINDS = ['pile', 'crop', 'mat', 'animal', 'what', 'box', 'sky', 'stone', 'say'] as const
 
@@ -12,16 +13,23 @@ const kindOf = (i: Item | undefined): string | undefined => {
   return KINDS.find(k => hasCat(i, k))
 }
 
+const ends = (items: Item[], k: number): boolean => items[k] === undefined || has(items[k], 'stop')
+
 /**
  * Somebody mends their own words in mid-sentence: "eight no wait nine loads", "barn no shop", "six, I mean seven". The first
  * value goes, the second stands; a unit said with the first is kept where the second has none.
  */
-export const repair = (items: Item[], trace: string[]): Item[] => {
+export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[] => {
   if (!items.some(i => has(i, 'fix:no'))) return items
   let out = items
   for (let guard = 0; guard < 4; guard++) {
     const at = out.findIndex((i, k) => k > 0 && has(i, 'fix:no') && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)))
     if (at < 0) return out
+    // Spanish "18 viajes, no 16": the first stands, and what is denied behind the pause goes
+    if (lang === 'es' && has(out[at - 1], 'comma') && out[at]!.tokens.length === 1 && kindOf(out[at + 1]) && ends(out, at + 2)) {
+      out = [...out.slice(0, at - 1), ...out.slice(at + 2)]
+      continue
+    }
     let end = at + 1
     while (
       out[end] &&
@@ -45,7 +53,7 @@ export const repair = (items: Item[], trace: string[]): Item[] => {
       // nothing to replace: it is an ordinary "no"; look no further at this one
       const rest = out.slice(at + 1)
       if (!rest.some(i => has(i, 'fix:no'))) return out
-      const fixed = repair(rest, trace)
+      const fixed = repair(rest, trace, lang)
       return [...out.slice(0, at + 1), ...fixed]
     }
     // "no" between a value and another of its kind may deny the second: "2 holes in barn no holes in shop"

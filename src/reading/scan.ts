@@ -37,6 +37,8 @@ export interface Scan {
 
 const DIRECTION =
   /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
+/** Spanish says the part first: "la orilla norte". */
+const PLACE_HEAD = new Set(['orilla', 'lado', 'pared', 'esquina', 'punta', 'extremo', 'costado', 'parte', 'rampa'])
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
 
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
@@ -58,7 +60,12 @@ export const scan = (
   for (let i = 0; i < n; ) {
     const hit = nameAt(names, tokens, i)
     const p = hit ? phraseAt(tokens, i) : undefined
-    const place = hit?.kind === 'pile' && hit.to === i + 1 && p && DIRECTION.test(p.words[0]!) && PLACE_TAIL.has(tokens[hit.to]?.norm ?? '')
+    const place =
+      hit?.kind === 'pile' &&
+      hit.to === i + 1 &&
+      p &&
+      DIRECTION.test(p.words[0]!) &&
+      (PLACE_TAIL.has(tokens[hit.to]?.norm ?? '') || PLACE_HEAD.has(tokens[i - 1]?.norm ?? ''))
     const digits = hit?.kind === 'pile' && numberAt(tokens, i) !== undefined && !numberNames(tokens, hit, names)
     if (hit && !place && !digits && !(p && p.words.length > hit.to - hit.from && !p.en.includes('filler'))) {
       hits[i] = hit

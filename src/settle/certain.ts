@@ -1,4 +1,4 @@
-import { boxes, nameOf } from '../book/book.ts'
+import { boxes, nameOf, pileState } from '../book/book.ts'
 import { checkEvent, type Event, type EventType } from '../book/events.ts'
 import type { Choice, Draft, Message } from '../book/questions.ts'
 import {
@@ -7,14 +7,17 @@ import {
   askCrop,
   askFaceBack,
   askImplausible,
+  askMeant,
   askPile,
   askSame,
   askSlot,
   askUnknownPile,
   choice,
 } from '../saying/ask.ts'
+import { phrase } from '../saying/phrases.ts'
 import type { Context, Need } from './context.ts'
 import { within } from './context.ts'
+import { likelyCounts, likelyWeights } from './counts.ts'
 import { doubtOf } from './doubts.ts'
 import { defaultCrop, defaultPile, fitting, nearNames } from './piles.ts'
 
@@ -91,11 +94,15 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
   if (d.type === 'load' && s.count === undefined && s.lb === undefined)
     return need(
       askCount(s.crop as string, pile),
-      [1, 2, 3, 4, 5, 6].map(n => fill(String(n), n)),
+      likelyCounts(c, pile, s.unit as string | undefined).map(n => fill(String(n), n)),
       { slot: 'count' },
     )
   if ((d.type === 'feed' || d.type === 'spoil') && s.lb === undefined && s.count === undefined && s.ft === undefined)
-    return need(askAmount(d.type, pile), [], { slot: 'amount' })
+    return need(
+      askAmount(d.type, pile),
+      likelyWeights(c, d.type, pile).map(lb => fill({ code: 'amount-lb', data: { n: lb } }, lb)),
+      { slot: 'amount' },
+    )
   if (d.type === 'check' && s.finding === undefined)
     return need(
       askSlot('finding'),
@@ -118,6 +125,18 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
   if (d.type === 'supply' && s.count === undefined) return need(askSlot('count'), [], { slot: 'count' })
   if (d.type === 'remind' && s.about === undefined) return need(askSlot('about'), [], { slot: 'about' })
   if ((d.type === 'remind' || d.type === 'harvest') && s.on === undefined) return need(askSlot('on'), [drop], { slot: 'on' })
+  // "done with north" said of a pile that is being filled is no end of its feed
+  if (d.type === 'empty' && !d.sure.includes('stage') && pileState(c.book, pile!)?.stage === 'filling')
+    return need(
+      askMeant(phrase({ type: d.type, ...s } as never)),
+      [
+        { label: choice.yes, act: 'sure' },
+        { label: choice.no, act: 'drop' },
+      ],
+      {
+        doubt: 'stage',
+      },
+    )
   const doubt = doubtOf(c, d)
   if (doubt?.code === 'face-back')
     return need(askFaceBack(doubt.was!, doubt.value), [{ label: choice.asSaid(doubt.value), act: 'sure' }, drop], {

@@ -51,7 +51,8 @@ export const EN_WORDS: Record<string, string> = {
     'new pile, start a new pile, starting a new pile, started a new pile, start pile, starting pile, make a new pile, new stack, started pile, add a pile, add pile, begin a new pile, make a pile, set up a pile, set up a new pile, starting a pile, another pile',
   'v:call': 'called, calld, clld, named, call it, call her, name it, name is, calling it, name of',
   'v:alias': 'also called, aka, a k a, also known as, or, we call it, the guys call it, the crew calls it, alias, also calld, some call it',
-  'v:weigh': 'weighed, scale ticket, ticket, weigh ticket, scaled, weighed in at, weighed out at, tipped the scale at, scale says, on the scale, across the scale',
+  'v:weigh':
+    'weighed, scale ticket, ticket, weigh ticket, scaled, weighed in at, weighed out at, tipped the scale at, scale says, on the scale, across the scale',
   'v:hold': 'holds, hold, hauls, carries, weighs, weigh, is good for, averages, runs, will hold, is about, avg, takes, comes in at, does',
   'v:milk': 'milking, milkng, milkin, milk, were milking, now milking, milkin now',
   'v:break':
@@ -139,7 +140,8 @@ export const EN_WORDS: Record<string, string> = {
   'cause:wind': 'wind, winds, gust, gusts, windy, storm',
   'cause:machine':
     'loader, skid loader, skidsteer, skid steer, tractor, truck, machine, bucket, payloader, loader bucket, skid, forklift, tractor tire, bobcat, telehandler, blade, mower, backed, ran',
-  'cause:ice': 'froze down, frozen down, froze to the ground, frozen to the ground, froze in, frozen in, froze fast, froze solid, ice, frost, icicles, frozen',
+  'cause:ice':
+    'froze down, frozen down, froze to the ground, frozen to the ground, froze in, frozen in, froze fast, froze solid, ice, frost, icicles, frozen',
   'animal:raccoon': 'raccoon, raccoons, coon, coons, racoon, racoons, cooons, cons, racoon family',
   'animal:dog': 'dog, dogs, mutt',
   'animal:cat': 'cat, cats, barn cats, barn cat, kittens',
@@ -243,7 +245,7 @@ export const EN_WORDS: Record<string, string> = {
   'q:howlong':
     'how long, how much time, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft',
   'q:how':
-    'how, hows, how is, how are, whats up with, whats with, status, status on, how about, hows it look, whats the story on, update on, whats on, whats in, what is in, what do we have in, report on, rundown on, tell me about, hw is, show me, give me, info on, sitrep, where are we on, where are we at on, how does',
+    'how, hows, how is, how are, whats up with, whats with, status, status on, how about, hows it look, whats the story on, update on, whats on, whats in, what is in, what do we have in, report on, rundown on, tell me about, hw is, show me, show us, let me see, let us see, send me the picture, send me the pictures, send me the photo, give me, info on, sitrep, where are we on, where are we at on, how does',
   'q:what': 'what, whats, which, wat, wut, what is, whats the, what kind, what size',
   'q:when': 'when, whens, last time, whn, what day, how long ago, when was, how long since, whats the last time',
   'q:who':

@@ -28,7 +28,7 @@ export const ES_WORDS: Record<string, string> = {
     'abri, abrimos, abrio, abrieron, empezamos, empece, abriendo, destape, destapamos, se abrio, habrimos, habri, abierto, ya abrimos, empezamos a sacar de, comenzamos, empezamos a dar, reabrimos, volvimos a abrir, se empezo',
   'b:open': 'abrir, abre, abran',
   'v:push':
-    'empuje, empujamos, empujaron, empujo, movi, movimos, movieron, moviendo, pase, pasamos, recorrimos, arrimamos, arrime, juntamos, cambiamos, pasaron, moví, empujando',
+    'empuje, empujamos, empujaron, empujo, movi, movimos, movieron, moviendo, pase, pasamos, recorrimos, arrimamos, arrime, juntamos, pasaron, moví, empujando',
   'v:pitch':
     'tire, tiramos, tiraron, tiro, bote, botamos, botaron, aventamos, aviente, aventaron, deseche, desechamos, quite, quitamos, sacamos, saque, sacaron, limpie, limpiamos, tirando, se tiro, se tiraron, a la basura',
   'v:test':
@@ -45,7 +45,7 @@ export const ES_WORDS: Record<string, string> = {
     'nueva pila, pila nueva, nuevo monton, empezamos pila, empezamos una pila, empezar pila, haz una pila, hacer una pila, otra pila, nueva, nuevo, empezamos una pila nueva, empezamos pila nueva, vamos a hacer una pila, empiezo pila, agrega una pila, monton nuevo, silo nuevo, crear pila, crea una pila, empece una pila, empece pila, abre una pila nueva, agrega pila, pila nueva que se llama',
   'v:call': 'llamada, llamado, se llama, que se llama, le decimos, le vamos a decir, de nombre, nombre, le pusimos',
   'v:alias': 'tambien le decimos, o, tambien llamada, tambien llamado, alias, tambien se llama, le dicen, le decimos, tambien le dicen',
-  'v:weigh': 'peso, pesó, boleta, boleta de la bascula, ticket, la bascula dice, en la bascula, dio en la bascula',
+  'v:weigh': 'pesamos, pesaron, pese, peso, pesó, boleta, boleta de la bascula, ticket, la bascula dice, en la bascula, dio en la bascula',
   'v:hold': 'carga, cabe, caben, lleva, agarra, hace, pesa, trae, aguanta, le caben, le cabe, cargan, pesan',
   'v:milk':
     'en ordeno, en ordeña, ordeno, ordeñando, ordenando, ordeñamos, ordenamos, en ordeña, en ordena, estamos ordeñando, en la ordeña, ordena, ordeña, ordenamos ahora, hordenando, hordeñando, hordenamos',
@@ -221,7 +221,7 @@ export const ES_WORDS: Record<string, string> = {
   'q:howlong':
     'cuanto nos queda, cuanto nos dura, cuanto dura, para cuantos dias, cuantos dias, pa cuanto, cuanto queda, cuanto mas dura, cuanto tiempo, cuanto va a durar, cuando se acaba, para cuanto, hasta cuando, pa cuantos dias, cuantos dias quedan, cuanto falta, cuanto le queda, cuanto alcanza, para cuanto tiempo, cuanto aguanta, dias quedan, kuanto nos keda, cuando se termina, hasta cuando alcanza, cuanto nos va a durar, cuanta comida queda, cuanto nos keda, cuanto nos qda, dias que quedan, cuantos dias nos quedan, cuanto silo nos queda, cuanto mas nos queda, cuanto mas nos dura',
   'q:how':
-    'como, como esta, como va, como anda, estado de, estado, que onda con, como sigue, como vamos con, que tal, que tal esta, como va la, como anda la, como estan, como ba, info de, que hay en, que tiene, que tenemos en, que ay en, que llevamos',
+    'como, como esta, como va, como anda, estado de, estado, que onda con, como sigue, como vamos con, que tal, que tal esta, como va la, como anda la, como estan, como ba, info de, que hay en, que tiene, que tenemos en, que ay en, que llevamos, ensename, ensenanos, muestrame, muestranos, dejame ver, mandame la foto, mandame las fotos, pasame la foto',
   'q:what': 'que, cual, q, ke, k',
   'q:when': 'cuando, cuando fue, ultima vez, hace cuanto, que dia, kuando, quando, cuando fue la ultima vez',
   'q:who': 'quien, quienes, kien, alguien, quien fue, qien',

@@ -92,16 +92,19 @@ export const cover = (p: Pool): Found | undefined => {
   // a net is rolled up to be put away, a sheet to feed on
   const putAway =
     first !== undefined && valueOf(first.i, 'mat') === 'mesh' && ft < 0 && back < 0 && roll >= 0 && !/back|atras/.test(p.items[roll]!.text)
+  // "destape 6 pies": uncovered so far is rolled back
   const change =
-    putAway && put < 0
-      ? 'off'
-      : rolled && !(take >= 0 && off && ft < 0 && back < 0)
-        ? put >= 0 && back >= 0 && ft < 0
-          ? 'on'
-          : 'back'
-        : off
-          ? 'off'
-          : 'on'
+    bare >= 0 && ft >= 0 && verb < 0
+      ? 'back'
+      : putAway && put < 0
+        ? 'off'
+        : rolled && !(take >= 0 && off && ft < 0 && back < 0)
+          ? put >= 0 && back >= 0 && ft < 0
+            ? 'on'
+            : 'back'
+          : off
+            ? 'off'
+            : 'on'
   p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use', 'v:lift')
   out.order = verb < 0 && bare < 0 && roll < 0 && take < 0 && put < 0 && !noWord
   takePile(p, out)

@@ -3,6 +3,8 @@ import type { Pool } from '../pool.ts'
 import { amount, takeAmount } from './amounts.ts'
 import { type Found, inFt, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
 
+const MOVED = /^(?:avanz|advanc|mov(?:ed|io|imos)|gain)/
+
 /** Where the face is, or what is left behind it. */
 export const face = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -13,7 +15,8 @@ export const face = (p: Pool): Found | undefined => {
   if (f < 0 && left < 0) return undefined
   const n = f >= 0 ? p.num([undefined, 'ft', 'in', 'm']) : p.num(['ft', 'm'])
   if (n < 0) return undefined
-  if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || has(i, 'v:push')) >= 0) return undefined
+  // "the face moved 3 feet since monday" is no place
+  if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || has(i, 'v:push') || MOVED.test(i.tokens[0]?.norm ?? '')) >= 0) return undefined
   if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
@@ -71,10 +74,13 @@ export const shift = (p: Pool): Found | undefined => {
   const n = p.num([undefined])
   if (n >= 0 && !amount(out.slots)) out.slots.ft = p.take(n)!.num
   if (takeVague(p)) out.vague = true
+  const rest = p.sense('thing:first', 'thing:left') >= 0
   p.takeAll('thing:first', 'unit:ft', 'v:put', 'thing:left')
   takeCrop(p)
   takeColour(p)
   if (out.slots.toPile === out.slots.pile) delete out.slots.toPile
+  // "changed over to lane": what goes from nowhere, and is not the rest of anything, is no feed pushed over
+  if (out.slots.pile === undefined && !rest && out.slots.ft === undefined) return undefined
   out.full = out.slots.pile !== undefined && out.slots.toPile !== undefined
   return out
 }

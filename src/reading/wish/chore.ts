@@ -9,6 +9,8 @@ export type Chore =
   | { kind: 'done'; about?: string }
   | { kind: 'snooze'; date?: DateItem }
   | { kind: 'cancel'; about?: string; number?: number; all?: boolean }
+  /** Where what covers the piles lies; `item` where one was named. */
+  | { kind: 'where'; item?: string }
   /** The last load of a pile is in; the pile as it was said, where it was. */
   | { kind: 'filled'; pile?: string }
 
@@ -47,6 +49,22 @@ const JOINS = new Set([
   'about',
 ])
 
+const ITEMS: [RegExp, string][] = [
+  [/^(?:tires?|llantas?)$/, 'tires'],
+  [/^(?:mesh|nets?|mallas?)$/, 'mesh'],
+  [/^(?:(?:gravel |sand )?bags?|bolsas?|costales)$/, 'gravel bags'],
+  [/^(?:plastics?|sheets?|covers?|plasticos?|lonas?)$/, 'plastic'],
+  [/^(?:tarps?)$/, 'tarp'],
+]
+const WHERE = [
+  /^(?:where (?:are|is|did) (?:all )?(?:the |our |my )*([a-z ]{3,16}?)(?: (?:now|at|go|gone))?|where'?s (?:the |our )*([a-z ]{3,16}))$/,
+  /^(?:donde (?:estan|esta|quedaron|quedo) (?:las? |los? |el |nuestras? )*([a-z ]{3,16}))$/,
+  /^how old (?:is|are) (?:the |our )*([a-z]{3,10})(?: (?:on|at|of) .{2,40})?$/,
+  /^(?:que tan viej[oa]s? (?:es|son|esta) (?:el |la |los |las )*([a-z]{3,10})(?: (?:de|en) .{2,40})?)$/,
+]
+const ALL_WHERE =
+  /^(?:what(?: stuff| supplies| cover)?(?: is|'s|s)? in use|what(?: is|'s|s) (?:on|lying on) (?:the piles|each pile|all the piles)|supplies in use|que hay (?:en uso|puesto)|que hay (?:en|sobre) (?:las pilas|los montones))$/
+
 const FILLED = [
   /^(?:(?:that's|thats|that was|that is|this is|this was|here comes|it was|just dumped|dumped|put)(?: in)? )?(?:the |our |my )?last (?:load|one|truck|wagon)(?: (?:is )?(?:in|dumped|up))?(?: (?:for|on|onto|of) (?:the )?(.{2,40}?)(?: pile)?)?$/,
   /^(?:(?:we're|we are|all|that's it,?|i'm) )?(?:done|finished) (?:filling|chopping|hauling|putting up)(?: (?:on |for |onto )?(?:the )?(.{2,40}?)(?: pile)?)?$/,
@@ -57,7 +75,7 @@ const FILLED = [
 ]
 
 const KEY =
-  /last |full|topped|filled|ultimo|acabamos|llen|chopping|hauling|remind|record|recuerd|done|did |finish|handled|taken care|took care|hech|list|hice|hici|hizo|quedo|termin|snooze|later|again|not now|not yet|in |at |tomorrow|tonight|noon|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|tarde|luego|rato|despues|ahorita|todavia|aun no|pospon|manana|lunes|martes|miercoles|jueves|viernes|sabado|domingo|mediodia|week|semana|until|hasta|mejor|para|noche|noon|hour|hora|minut|evening|lunch|comer|las \d|la 1/
+  /where|donde|how old|viej|in use|en uso|lying on|on (?:the|each|all)|que hay|last |full|topped|filled|ultimo|acabamos|llen|chopping|hauling|remind|record|recuerd|done|did |finish|handled|taken care|took care|hech|list|hice|hici|hizo|quedo|termin|snooze|later|again|not now|not yet|in |at |tomorrow|tonight|noon|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|tarde|luego|rato|despues|ahorita|todavia|aun no|pospon|manana|lunes|martes|miercoles|jueves|viernes|sabado|domingo|mediodia|week|semana|until|hasta|mejor|para|noche|noon|hour|hora|minut|evening|lunch|comer|las \d|la 1/
 
 /** "in half an hour", "media hora": the date reader wants minutes. */
 const spelled = (text: string): string =>
@@ -106,6 +124,10 @@ export const choreIn = (text: string, now: { day: string; hour: number }): Chore
   }
   const about = CANCEL_NAMED.exec(plain)?.[1] ?? STOP.exec(plain)?.[1]
   if (about) return { kind: 'cancel', about }
+  const item = WHERE.map(w => w.exec(plain)?.slice(1).find(Boolean)).find(Boolean)
+  const known = item === undefined ? undefined : ITEMS.find(([like]) => like.test(item))?.[1]
+  if (known !== undefined) return { kind: 'where', item: known }
+  if (ALL_WHERE.test(plain)) return { kind: 'where' }
   if (/[?¿]/.test(text)) return undefined
   for (const way of FILLED) {
     const hit = way.exec(plain)
