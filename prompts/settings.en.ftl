@@ -68,8 +68,15 @@ set-place-none = Place for the sun: not set.
 set-lang = { $lang ->
     [es] Spanish
    *[en] English
-}{ watch-for }.
+}{ $you ->
+    [yes] {" "}for you
+   *[no] { HAS($who) ->
+        [yes] {" "}for { $who }
+       *[no] {" "}for the group
+    }
+}.
 settings-owner-only = Only the owner changes that. Your own summary, hours and quiet hours you may set.
+settings-say-anew = A setting stays until another is told, like "check the covers every 7 days".
 settings-nobody = There is nobody called { $name } here.
 settings-no-chat = { CAP($name) } has to write to me in private once, then it comes.
 setting-outside = { $said } is out of range: { $min } to { $most }.
@@ -112,6 +119,11 @@ filled = { CAP($pile) } is filled{ $count ->
     [0] {""}
    *[other] , { n-load } today
 }.
+
+stock-on = { CAP($pile) }: { $things }.
+stock-free = Free: { $things }.
+stock-sheet = { $what } ({ n-days } on)
+stock-unknown = Nothing of that is in the book.
 
 choice-done = Done
 choice-hour = In an hour

@@ -68,8 +68,15 @@ set-place-none = Lugar para el sol: sin poner.
 set-lang = { $lang ->
     [es] Español
    *[en] Inglés
-}{ watch-for }.
+}{ $you ->
+    [yes] {" "}para ti
+   *[no] { HAS($who) ->
+        [yes] {" "}para { $who }
+       *[no] {" "}para el grupo
+    }
+}.
 settings-owner-only = Eso solo lo cambia el dueño. El resumen, las horas y el silencio propios sí se pueden poner.
+settings-say-anew = Un ajuste queda hasta que se diga otro, como "revisar las tapas cada 7 días".
 settings-nobody = Aquí no hay nadie que se llame { $name }.
 settings-no-chat = { CAP($name) } tiene que escribirme una vez en privado, y entonces llega.
 setting-outside = { $said } no puede ser: de { $min } a { $most }.
@@ -112,6 +119,11 @@ filled = { CAP($pile) } está llena{ $count ->
     [0] {""}
    *[other] , hoy { n-load }
 }.
+
+stock-on = { CAP($pile) }: { $things }.
+stock-free = Libre: { $things }.
+stock-sheet = { $what } (puesto hace { n-days })
+stock-unknown = De eso no hay nada en el libro.
 
 choice-done = Hecho
 choice-hour = En una hora

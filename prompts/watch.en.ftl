@@ -11,10 +11,11 @@ summary-more = And { $count } more.
 
 morning-head = { LONGDAY($day) }, morning.
 morning-nothing = { LONGDAY($day) }, morning. Nothing waits.
-morning-pile = { CAP($pile) }: { n-days } left{ watch-range }, face { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day{ watch-face }.
-morning-pile-days = { CAP($pile) }: { n-days } left{ watch-range }.
+morning-pile = { CAP($pile) }: { watch-left }{ watch-range }, face { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day{ watch-face }.
+morning-pile-days = { CAP($pile) }: { watch-left }{ watch-range }.
 morning-pile-face = { CAP($pile) }: face { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day{ watch-face }.
 morning-pile-bare = { CAP($pile) } is being fed. Tell what is fed and the days can be counted.
+watch-left = { n-days } left
 watch-range = { HAS($low) ->
     [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) })
    *[no] {""}
@@ -127,7 +128,7 @@ weekly-fed = { CAP($pile) }: { HAS($lb) ->
     [yes] fed { ABOUT($lb) }
    *[no] being fed
 }{ HAS($days) ->
-    [yes] , { n-days } left
+    [yes] , { watch-left }
    *[no] {""}
 }{ HAS($runsOut) ->
     [yes] , to about { $runsOut }
@@ -165,6 +166,7 @@ check-again = Still to walk:
 check-owner = Asked twice and not walked yet:
 round-start = Hail { $on }{ $inches ->
     [0] {""}
+    [one] , { $inches } inch
    *[other] , { $inches } inches
 }. Walk { $piles } and say what you find.
 round-line = { CAP($piles) }, hail { $on }.
@@ -185,7 +187,10 @@ freeze-line = { CAP($pile) }, from { NUMBER($fromFt, maximumFractionDigits: 0) }
 }: { $mesh ->
     [yes] mesh
    *[no] edges of the sheet
-}{ watch-weights }, by { $by }.
+}{ watch-weights }{ HAS($by) ->
+    [yes] , by { $by }
+   *[no] , now
+}.
 repair-line = { CAP($pile) }: { watch-places }{ HAS($where) ->
     [yes] , { $where }
    *[no] {""}
@@ -196,6 +201,7 @@ repair-line = { CAP($pile) }: { watch-places }{ HAS($where) ->
 repair-ask = Patched yet?
 repair-again = Still open, as far as the book knows:
 repair-owner = Asked twice, not patched yet:
+repair-risk = In a wrapped bale a 3 mm hole spoiled a fifth of the feed (Teagasc). Of piles nobody has measured it; it goes faster warm, and with a bigger hole.
 repair-advice = Patch it soon, with silage tape on plastic that is clean and dry. Duct tape lets go.
 edge-spring = From now on seal the edge on { $pile } again after every roll: weights back to the edge, no more than { n-days } of feed bare. Look at what was frozen down.
 edge-idle = Nothing told of feeding on { $pile } since { $last }. If it is not being fed, close the edge.

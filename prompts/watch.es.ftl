@@ -11,10 +11,14 @@ summary-more = Y { $count } más.
 
 morning-head = { CAP(LONGDAY($day)) }, mañana.
 morning-nothing = { CAP(LONGDAY($day)) }, mañana. Nada pendiente.
-morning-pile = { CAP($pile) }: quedan { n-days }{ watch-range }, cara { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día{ watch-face }.
-morning-pile-days = { CAP($pile) }: quedan { n-days }{ watch-range }.
+morning-pile = { CAP($pile) }: { watch-left }{ watch-range }, cara { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día{ watch-face }.
+morning-pile-days = { CAP($pile) }: { watch-left }{ watch-range }.
 morning-pile-face = { CAP($pile) }: cara { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día{ watch-face }.
 morning-pile-bare = { CAP($pile) } se está dando. Con lo que se da al día salen los días que quedan.
+watch-left = { NUMBER($days, maximumFractionDigits: 0) ->
+    [one] queda
+   *[other] quedan
+} { n-days }
 watch-range = { HAS($low) ->
     [yes] {" "}({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) })
    *[no] {""}
@@ -127,7 +131,7 @@ weekly-fed = { CAP($pile) }: { HAS($lb) ->
     [yes] se dieron { ABOUT($lb) }
    *[no] en uso
 }{ HAS($days) ->
-    [yes] , quedan { n-days }
+    [yes] , { watch-left }
    *[no] {""}
 }{ HAS($runsOut) ->
     [yes] , hasta como el { $runsOut }
@@ -165,6 +169,7 @@ check-again = Falta revisar:
 check-owner = Se preguntó dos veces y sigue sin revisar:
 round-start = Granizo el { $on }{ $inches ->
     [0] {""}
+    [one] , { $inches } pulgada
    *[other] , { $inches } pulgadas
 }. Toca revisar { $piles } y decir qué se ve.
 round-line = { CAP($piles) }, granizo del { $on }.
@@ -185,7 +190,10 @@ freeze-line = { CAP($pile) }, de { NUMBER($fromFt, maximumFractionDigits: 0) } p
 }: { $mesh ->
     [yes] malla
    *[no] orillas del plástico
-}{ watch-weights }, antes del { $by }.
+}{ watch-weights }{ HAS($by) ->
+    [yes] , antes del { $by }
+   *[no] , ya
+}.
 repair-line = { CAP($pile) }: { watch-places }{ HAS($where) ->
     [yes] , { $where }
    *[no] {""}
@@ -196,15 +204,16 @@ repair-line = { CAP($pile) }: { watch-places }{ HAS($where) ->
 repair-ask = ¿Ya se parchó?
 repair-again = Según el libro sigue abierto:
 repair-owner = Se preguntó dos veces, falta parchar:
+repair-risk = En una paca envuelta un hoyo de 3 mm echó a perder la quinta parte (Teagasc). En pilas nadie lo ha medido; va más rápido con calor y con un hoyo más grande.
 repair-advice = Hay que parchar pronto, con cinta para silo sobre plástico limpio y seco. La cinta gris se despega.
 edge-spring = Desde ahora hay que volver a sellar la orilla de { $pile } cada vez que se enrolla: peso otra vez en la orilla, no más de { n-days } de comida destapada. Revisar lo que estuvo helado.
 edge-idle = De { $pile } no se ha anotado comida desde el { $last }. Si está parada, hay que cerrar la orilla.
 edge-leftover = { CAP($pile) } va a tener comida { $daysOver } días después del nuevo { WORD("crop", $crop) } del { $on }. Hay que empujarla y darla primero: lo viejo antes que lo nuevo.
 
-caution-face = De la cara, lejos{ $awayFt ->
-    [0] {" "}tres veces su altura
-   *[other] {" "}{ NUMBER($awayFt, maximumFractionDigits: 0) } pies, tres veces su altura
-}, y nunca trabajar ahí sin compañía.
+caution-face = Lejos de la cara{ $awayFt ->
+    [0] {""}
+   *[other] {" "}{ NUMBER($awayFt, maximumFractionDigits: 0) } pies
+}, tres veces su altura, y nunca trabajar ahí sin compañía.
 caution-gas = { n-days } después de llenar, hasta el { $until }, { $pile } puede dar gas, se vea o no. Con humo amarillo u olor a cloro: afuera, del lado del viento.
 caution-slope = Pendientes de 3 a 1 o más suaves; subir y bajar derecho, no atravesado.
 caution-sheet-wind = El viento debajo de un plástico grande levanta a una persona. Mejor esperar la calma, y soltarlo si se va.

@@ -3,19 +3,21 @@ import { has, hasCat, type Item, valueOf } from './item.ts'
 import { speaksOf } from './lexicon.ts'
 import { isThin, weightOf } from './pool.ts'
 import type { AskSaid, FrameName } from './reading.ts'
-import { whatIfIn } from './whatIf.ts'
+import { asksToSell, supposes, whatIfIn } from './whatIf.ts'
 
 const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
 
 /** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
-const TELLING = new Set(['if', 'si', 'enough', 'enuf', 'bastante', 'suficiente'])
+const TELLING = new Set(
+  'if si suppose supposing say lets about supon supongamos suponiendo digamos imagina imaginate enough enuf bastante suficiente'.split(' '),
+)
 
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
   if (items.some(i => i.tokens.some(t => TELLING.has(t.norm)))) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
-    if (/^(?:(?:and|so|ok|okay|hey|uh|um|y|oye) )*(?:what if|y si) /.test(`${text} `)) return true
+    if (supposes(text)) return true
     if (
       /\b(enough|enuf|bastante|suficiente)\b/.test(text) &&
       (speaksOf('qt:face', text) || speaksOf('qt:density', text)) &&
@@ -65,7 +67,10 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
         )
       )
         // "we should check the covers" tells
-        return (n === 0 && !PRONOUN.test(items[k - 1]?.tokens[0]?.norm ?? '')) || hasCat(content[n - 1]?.i, 'pile')
+        return (
+          (n === 0 && !PRONOUN.test(items[k - 1]?.tokens[0]?.norm ?? '')) ||
+          (hasCat(content[n - 1]?.i, 'pile') && (!/^(?:can|could|should|would|shall)$/.test(word) || PRONOUN.test(first)))
+        )
       if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person'))) return true
     }
   }
@@ -100,10 +105,15 @@ const VERB_TYPES: [string, FrameName][] = [
   ['b:patch', 'patch'],
 ]
 
+const asksIf = (text: string): boolean => supposes(text) || /\bwhat if\b|\by si\b/.test(text)
+const changes = (x: Seen): boolean => Object.keys(whatIfIn(x.items, x.text)).length > 0 || x.s('date')
+
 /** The rules, most particular first. Each says which question it hears, or nothing. */
 const RULES: [string, (x: Seen) => boolean][] = [
   ['help', x => x.s('q:help') && !/\b(thanks|thank|thx|gracias)\b/.test(x.text)],
   ['why', x => x.s('q:why') && !x.c('crop') && !x.c('mat')],
+  ['reach', x => asksIf(x.text) && !x.c('mat') && !x.s('v:pack') && !speaksOf('qt:plan', x.text) && changes(x)],
+  ['reach', x => asksToSell(x.text) && !x.c('mat')],
   ['checks', x => (x.s('q:when') || x.s('q:howlong')) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
   // "has anyone checked lane" wants the last time
   ['checks', x => /\b(anyone|anybody|somebody|alguien)\b/.test(x.text) && (x.s('v:check') || x.s('b:check'))],
@@ -138,7 +148,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
   [
     'reach',
     x =>
-      /\bwhat if\b|\by si\b/.test(x.text) ||
+      asksIf(x.text) ||
       (x.s('qt:reach') &&
         !(x.s('q:howlong') && !x.c('cutword') && !x.s('date')) &&
         (x.c('crop') ||

@@ -142,6 +142,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
     if (lost) for (const f of found.slice(first)) f.act.leftNumbers += lost
   }
+  // "'put 7 loads on north' is what I told him": somebody's words
+  if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
   lend(found)
   parted(found)
   withWeather(found)

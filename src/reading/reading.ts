@@ -68,6 +68,8 @@ export interface AskSaid {
 
 /** Something that changes an earlier record. */
 export interface Fix {
+  /** One of several records of one message. */
+  among?: boolean
   kind: 'undo' | 'change'
   slots: Record<string, unknown>
   /** Names a wrong value that is replaced, where said ("not corn"). */

@@ -215,6 +215,15 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     if (keys.length && keys.length === Object.keys(before).length && keys.every(k => k in before))
       return { kind: 'change', slots: after, wrong: before, strength: 2 }
   }
+  // "the haylage was 3": one of several that were told together
+  const [one, two] = content.filter(i => !has(i, 'comma') && !has(i, 'filler'))
+  const among = one && two && content.length <= 4 && hasCat(one, 'crop') && two.num !== undefined && !two.ordinal
+  if (
+    among &&
+    (two.unit === undefined || two.unit === 'load') &&
+    items.some(i => /^(?:was|were|is|era|eran|fue|fueron|son)$/.test(i.tokens.at(-1)?.norm ?? ''))
+  )
+    return { kind: 'change', slots: { number: two.num }, wrong: { crop: valueOf(one, 'crop') }, strength: 2, among: true }
   const head = content.slice(0, 3)
   const no = head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
@@ -228,6 +237,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     !(not > 0 && content.length <= 5)
   )
     return undefined
+  // "we were supposed to put 6": a plan that came to nothing
+  if (no !== 0 && items.some(i => has(i, 'm:plan')) && items.some(i => hasCat(i, 'v') || hasCat(i, 'b'))) return undefined
   let right = items
   let wrong: Record<string, unknown> = {}
   if (not > 0) {

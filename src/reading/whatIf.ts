@@ -8,6 +8,11 @@ export interface WhatIfSaid {
   headMore?: number
   lbPerDay?: number
   lbPerHead?: number
+  /** More pounds a head than now, or fewer; and so for a day. */
+  perHeadMore?: number
+  perDayMore?: number
+  /** So much more fed than now, or less, percent. */
+  pctMore?: number
   /** The harvest comes so many days later, or sooner. */
   delayDays?: number
   /** Feed bought, or sold. */
@@ -16,15 +21,42 @@ export interface WhatIfSaid {
   together?: string[]
 }
 
+const LEAD = '^(?:(?:and|so|ok|okay|hey|uh|um|well|now|but|y|oye|bueno|entonces|pues|pero|,) )*'
+const SUPPOSING = new RegExp(
+  `${LEAD}(?:what if|what happens if|what about if|how about if|supposing|suppose (?!to )|lets say|let us say|how about \\d|` +
+    'say (?:we|i) (?:go|milk|feed|fed|sell|buy|add|cull|have|drop|cut|ship|keep|get)|say (?:the )?(?:harvest|first|second|third|hay|corn) .*(?:late|early|later|earlier|slips|behind)|' +
+    'y si|y que si|que pasa si|que pasaria si|que tal si|que si|supon(?:gamos|iendo|gan|te)? que|supon(?:gamos|iendo)|digamos que|imaginate que|imagina que) ?',
+)
+const IF = new RegExp(`${LEAD}(?:if|si) (?!,)`)
+const REACHES =
+  /\b(?:(?:do|will|would|can|could) we (?:still )?(?:make it|have enough|be short|run short|run out|get to|reach)|make it|is there enough|will it (?:last|reach)|are we (?:ok|short)|how (?:long|far)|(?:nos )?alcanza\w*|llegamos|llegaremos|la hacemos|ajustamos|cuanto (?:dura|nos dura)|nos falta)\b/
+
+/** True where a sentence (folded, single spaces) supposes something, so that it asks and never tells. */
+export const supposes = (text: string): boolean => SUPPOSING.test(`${text} `) || (IF.test(`${text} `) && REACHES.test(text))
+
+const SELLING =
+  /\b(?:(?:can|could|may|should) (?:we|i) (?:still )?(?:sell|spare|ship)|(?:how much|how many tons?)\b.*\b(?:sell|spare)|(?:podemos|puedo|podriamos|podria) vender|cuant[oa]s?\b.*\bvender)\b/
+/** "can we spare 100 ton", "how much can we sell". */
+export const asksToSell = (text: string): boolean => SELLING.test(text)
+
 const WEEKS = /^(?:weeks?|wks?|semanas?)$/
 const DAYS = /^(?:days?|dias?)$/
 const MONTHS = /^(?:months?|mes|meses)$/
 const LATE = /\b(?:late|later|behind|delayed|slips?|slipped|pushed back|tarde|atras\w*|retras\w*|demor\w*|despues)\b/
 const EARLY = /\b(?:early|earlier|sooner|ahead|antes|adelant\w*|temprano)\b/
-const LESS = /\b(?:sell|sold|selling|lose|lost|cull|culled|fewer|less|drop|ship|vend\w*|menos|perd\w*|desech\w*)\b/
-const MORE = /\b(?:buy|bought|buying|more|extra|additional|another|add|adding|get|compr\w*|mas|otr[ao]s?|agreg\w*|traemos)\b/
-const COWS = /^(?:cows?|head|vacas?|cabezas?|heifers?|vaquillas?|animales|animals)$/
-const BOTH = /\b(?:both|at once|same time|together|las dos|los dos|ambas|ambos|juntas|juntos|al mismo tiempo)\b/
+const LESS =
+  /\b(?:sell|sold|selling|spare|lose|lost|cull|culled|fewer|less|drop|dropped|cut|cutting|ship|shipped|vend\w*|menos|perd\w*|desech\w*|quit\w*|baj\w*)\b/
+const MORE =
+  /\b(?:buy|bought|buying|more|extra|additional|another|add|added|adding|get|compr\w*|mas|otr[ao]s?|agreg\w*|traemos|met\w*|sub\w*)\b/
+/** What is said behind a number makes it a change; verbs stand before it. */
+const LESS_AFTER = /^(?:fewer|less|menos)$/
+const MORE_AFTER = /^(?:more|extra|mas)$/
+const TO = /^(?:to|at|a)$/
+const TRADE = /\b(?:buy|bought|buying|sell|sold|selling|spare|ship|shipped|lose|lost|compr\w*|vend\w*|perd\w*)\b/
+const COWS = /^(?:cows?|head|vacas?|cabezas?|heifers?|vaquillas?|animales|animals|milkers?)$/
+const BOTH = /\b(?:both|at once|same time|together|half and half|las dos|los dos|ambas|ambos|juntas|juntos|al mismo tiempo|mitad)\b/
+/** Nobody feeds a cow more than this of one feed, lb. */
+const MOST_A_HEAD = 200
 
 const DAYS_IN: [RegExp, number][] = [
   [WEEKS, 7],
@@ -33,6 +65,7 @@ const DAYS_IN: [RegExp, number][] = [
 ]
 const norm = (i: Item | undefined): string => i?.tokens[0]?.norm ?? ''
 const last = (i: Item): string => i.tokens.at(-1)?.norm ?? ''
+const words = (items: Item[]): string => items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
 
 /** Days in "two weeks", "10 days", "a week"; a word of time may stand in the number's own item or behind it. */
 const spanIn = (items: Item[], text: string): { days: number; at?: Item } | undefined => {
@@ -47,41 +80,60 @@ const spanIn = (items: Item[], text: string): { days: number; at?: Item } | unde
   return word ? { days: word[1] } : undefined
 }
 
+/** Whether a number is a change: 1 more, -1 fewer, 0 neither. By what stands close behind it, else by the verb before it. */
+const changeAt = (items: Item[], k: number): number => {
+  for (const i of items.slice(k + 1, k + 6)) {
+    if (i.num !== undefined || has(i, 'and') || has(i, 'comma')) break
+    const close = i.tokens.map(t => t.norm)
+    if (close.some(w => LESS_AFTER.test(w))) return -1
+    if (close.some(w => MORE_AFTER.test(w))) return 1
+  }
+  let from = k
+  while (from > 0 && items[from - 1]!.num === undefined) from--
+  const before = words(items.slice(from, k))
+  if (TO.test(before.split(' ').at(-1) ?? '')) return 0
+  return LESS.test(before) ? -1 : MORE.test(before) ? 1 : 0
+}
+
 /**
  * Reads what a question supposes. `text` is the sentence, folded, with single spaces. A number says what it counts by its unit,
  * by the word behind it, or by "a day" and "a head".
  */
 export const whatIfIn = (items: Item[], text: string): WhatIfSaid => {
   const out: WhatIfSaid = {}
-  const sign = LESS.test(text) ? -1 : 1
-  const changes = LESS.test(text) || MORE.test(text)
   const shift = LATE.test(text) ? 1 : EARLY.test(text) ? -1 : 0
   const span = shift ? spanIn(items, text) : undefined
   if (span) out.delayDays = shift * span.days
   const perDay = items.some(i => has(i, 'per:day'))
   const perHead = items.some(i => has(i, 'per:head'))
   for (const [k, i] of items.entries()) {
-    if (i.num === undefined || i.ordinal || i === span?.at || i.date) continue
-    // "las dos pilas"
+    // "half and half", "las dos pilas"
+    if (i.num === undefined || i.ordinal || i === span?.at || i.date || i.num < 1) continue
     if (i.num === 2 && BOTH.test(text)) continue
     const lb = inLb(i)
     const next = items[k + 1]
-    const cows = i.unit === 'head' || COWS.test(norm(next)) || hasCat(next, 'group') || (has(next, 'more') && COWS.test(norm(items[k + 2])))
-    if (cows && !perHead) {
-      if (changes) out.headMore = sign * i.num
+    const change = changeAt(items, k)
+    const bare = i.unit === undefined
+    const cows =
+      i.unit === 'head' ||
+      (bare && (COWS.test(norm(next)) || hasCat(next, 'group') || (has(next, 'more') && COWS.test(norm(items[k + 2])))))
+    if (i.unit === 'pct') out.pctMore = change * i.num
+    else if (cows || (bare && change !== 0 && !perDay && !perHead && i.num < 2000) || (bare && has(items[k - 1], 'v:milk'))) {
+      if (change) out.headMore = change * i.num
       else out.head = i.num
-    } else if (perHead && (lb !== undefined || i.unit === undefined) && i.num < 1000) out.lbPerHead = lb ?? i.num
-    else if (perDay && (lb !== undefined || i.unit === undefined)) out.lbPerDay = lb ?? i.num
-    else if (lb !== undefined && changes) out.addLb = sign * lb
-    else if (lb !== undefined) out.lbPerDay = lb
-    else if (i.unit === undefined && i.num >= 2000) out.lbPerDay = i.num
-    else if (i.unit === undefined && i.num < 2000) {
-      if (changes && !items.some(x => has(x, 'v:milk'))) out.headMore = sign * i.num
-      else out.head = i.num
-    }
+    } else if ((perHead || (lb !== undefined && !TRADE.test(text))) && (lb ?? i.num) <= MOST_A_HEAD) {
+      if (change && perHead) out.perHeadMore = change * (lb ?? i.num)
+      else out.lbPerHead = lb ?? i.num
+    } else if (perDay && (lb !== undefined || bare)) {
+      if (change) out.perDayMore = change * (lb ?? i.num)
+      else out.lbPerDay = lb ?? i.num
+    } else if (lb !== undefined && change) out.addLb = change * lb
+    else if (lb !== undefined || (bare && i.num >= 2000)) out.lbPerDay = lb ?? i.num
+    else if (bare) out.head = i.num
   }
   const piles = [...new Set(items.flatMap(i => (hasCat(i, 'pile') ? [valueOf(i, 'pile')!] : [])))]
-  if (piles.length > 1) out.together = piles
-  else if (BOTH.test(text) && !changes && out.head === undefined && out.lbPerDay === undefined) out.together = []
+  const alone = Object.keys(out).length === 0
+  if (piles.length > 1 && out.addLb === undefined) out.together = piles
+  else if (BOTH.test(text) && alone) out.together = []
   return out
 }

@@ -12,6 +12,7 @@ import { filledKey } from '../watch/coverTonight.ts'
 import { hoursOf, isQuiet, momentOf } from '../watch/hours.ts'
 import { TAPPED } from '../watch/item.ts'
 import { mayTouch, type Occurrence, remindersAhead, remindsWhom } from '../watch/reminders.ts'
+import { whereabouts } from '../watch/whereabouts.ts'
 import { type Context, ownRecent } from './context.ts'
 import { m, nothing, record, type Settled, withdraw } from './settled.ts'
 
@@ -205,6 +206,7 @@ export const chored = (r: Reading, c: Context): Settled | undefined => {
   const chore = r.chore
   if (!chore) return undefined
   if (chore.kind === 'list') return nothing('answered', listed(c))
+  if (chore.kind === 'where') return nothing('answered', m('join', { list: whereabouts(c.book, c.day, chore.item), by: 'line' }))
   if (chore.kind === 'cancel') return cancel(c, chore)
   if (chore.kind === 'filled') return filled(r, c, chore.pile)
   const open = ringing(c)

@@ -6,7 +6,7 @@ import type { Wish } from '../reading/wish/wish.ts'
 import { memberNamed } from '../watch/people.ts'
 import { farmLines, personLines, wishLines } from '../watch/settingLines.ts'
 import { ofPerson, PERSONAL, RANGES } from '../watch/settings.ts'
-import type { Context } from './context.ts'
+import { type Context, ownRecent } from './context.ts'
 import { m, nothing, type Settled } from './settled.ts'
 
 type Set = Extract<Wish, { kind: 'set' }>
@@ -49,10 +49,23 @@ const unreachable = (book: Book, wish: Set, person: string | undefined, c: Conte
   return [m('settings-no-chat', { name: nameOf(book, person) })]
 }
 
+/** Under this name stands when a person last set something. */
+const wishedAt = (person: string): string => `wished:${person}`
+const JUST_NOW_MS = 600_000
+
+/** "undo" right after a setting means the setting, and must not take back the load before it. */
+const takenBack = (r: Reading, c: Context): Settled | undefined => {
+  const at = c.book.settings.get(wishedAt(c.message.from))
+  if (r.fix?.kind !== 'undo' || Object.keys(r.fix.slots).length || typeof at !== 'string') return undefined
+  const own = ownRecent(c, 1)[0]
+  const fresh = Date.parse(c.message.at) - Date.parse(at) <= JUST_NOW_MS && (!own || own.at <= at)
+  return fresh ? nothing('answered', m('settings-say-anew')) : undefined
+}
+
 /** Settings told in a message: the owner's for the farm, everybody's own for themselves; listed for whoever asks. */
 export const wished = (r: Reading, c: Context): Settled | undefined => {
   const wish = r.wish
-  if (!wish) return undefined
+  if (!wish) return takenBack(r, c)
   const { book } = c
   if (wish.kind === 'list') return nothing('answered', lines([...farmLines(book), ...personLines(book, c.message.from, c.message.from)]))
   const whom = whose(wish, c)
@@ -65,6 +78,7 @@ export const wished = (r: Reading, c: Context): Settled | undefined => {
   )
   const after: Book = { ...book, settings: new Map(book.settings) }
   for (const e of entries) if (e.kind === 'setting') after.settings.set(e.name, e.value)
+  entries.push({ kind: 'setting', name: wishedAt(c.message.from), value: c.message.at })
   const names = wish.sets.map(s => s.name)
   return {
     ...nothing('answered', lines([...wishLines(after, names, person, c.message.from), ...unreachable(book, wish, person, c)])),

@@ -16,6 +16,8 @@ export const HARD_FREEZE_F = 28
 const UNTOLD_F = 24
 /** How long before the freeze the lifting is first spoken of, days. Common practice, no source. */
 const AHEAD = 14
+/** From this share of the length on a stretch reaches to the end of the pile. */
+const TO_THE_END = 0.93
 /** Ladder from first word to the owner: two weeks, one week, the day. */
 const STEP = 7
 
@@ -98,7 +100,12 @@ const asks = (book: Book, m: Moment, figures: WatchFigures): Nudge[] => {
   const { season, freezeOn } = winterOf(book, m.day)
   const tasks = liftsDue(book, m.day, figures).map((lift): Task => {
     const length = lengthOf(pileState(book, lift.pile)!)
-    const data = { ...lift, mesh: lift.mesh ? 'yes' : 'no', end: length !== undefined && lift.toFt >= length - 1 ? 'yes' : 'no' }
+    const data = {
+      ...lift,
+      mesh: lift.mesh ? 'yes' : 'no',
+      end: length !== undefined && lift.toFt >= length * TO_THE_END ? 'yes' : 'no',
+      by: lift.by > m.day ? lift.by : '',
+    }
     return {
       stem: `${season}/${lift.pile}`,
       since: addDays(freezeOn, -AHEAD),

@@ -1,6 +1,7 @@
 import type { Book } from '../book/book.ts'
 import { nameOf } from '../book/book.ts'
 import type { Message, Question } from '../book/questions.ts'
+import type { Instant } from '../units/calendar.ts'
 import { hourOf, type Moment } from './hours.ts'
 import { type DueItem, TAPPED } from './item.ts'
 import { CHAT, landing } from './people.ts'
@@ -38,11 +39,11 @@ export interface Lapse {
   message?: Message
 }
 
-/** Questions let go, by the chat they stood in; a reminder's buttons go without a word. */
-export const lapsed = (book: Book, m: Moment): Lapse[] => {
+/** Questions let go by a morning hour, by the chat they stood in; a reminder's buttons go without a word. */
+export const lapsed = (book: Book, morning: Instant): Lapse[] => {
   const chats = new Map<string, Question[]>()
   for (const q of book.questions.values()) {
-    if (Date.parse(m.at) - Date.parse(q.at) > LAPSES_MS) chats.set(q.chat, [...(chats.get(q.chat) ?? []), q])
+    if (Date.parse(morning) - Date.parse(q.at) >= LAPSES_MS) chats.set(q.chat, [...(chats.get(q.chat) ?? []), q])
   }
   return [...chats].map(([chat, list]) => {
     const lost = list.filter(q => q.slot !== TAPPED && !toldAgain(book, q) && quote(q) !== '')
@@ -55,10 +56,12 @@ export const lapsed = (book: Book, m: Moment): Lapse[] => {
 }
 
 /** One line a chat, at the morning hour; none where the morning summary goes there and takes it along. */
-export const lapsesDue = (book: Book, m: Moment, taken: ReadonlySet<string>): DueItem[] =>
-  lapsed(book, m).flatMap(({ chat, ids, message }) => {
+export const lapsesDue = (book: Book, m: Moment, taken: ReadonlySet<string>): DueItem[] => {
+  const at = hourOf(m.day, m.hours.morning, m.zone)
+  if (at > m.at) return []
+  return lapsed(book, at).flatMap(({ chat, ids, message }) => {
     const to = `${CHAT}${chat}`
-    const at = hourOf(m.day, m.hours.morning, m.zone)
-    if (taken.has(chat) || !message || at > m.at || landing(book, to).chat === undefined) return []
+    if (taken.has(chat) || !message || landing(book, to).chat === undefined) return []
     return [{ key: `lapsed:${ids.map(encodeURIComponent).join(',')}`, at, to, message, lapses: ids }]
   })
+}

@@ -80,6 +80,7 @@ const LINES: { names: string[]; make: Maker }[] = [
   },
 ]
 
+const SUMMARIES = ['morning', 'evening', 'weekly']
 const FARM: Of = { you: 'no', who: '' }
 const ofOne = (book: Book, person: string, reader: string): Of =>
   person === reader ? { you: 'yes', who: '' } : { you: 'no', who: nameOf(book, person) }
@@ -89,14 +90,23 @@ const make = (book: Book, lines: typeof LINES, person: string | undefined, reade
   return lines.flatMap(l => l.make(book, hoursOf(book, person), of, person) ?? [])
 }
 
+/** The lines of some settings; that a summary comes needs no line beside its hour. */
+const linesOf = (has: (name: string) => boolean, on: (name: string) => boolean): typeof LINES =>
+  LINES.filter(({ names: [name = '', ...rest] }) => {
+    const hour = SUMMARIES.includes(name) && on(name) && [`${name}Hour`, `${name}Day`].some(has)
+    return !hour && [name, ...rest].some(has)
+  })
+
 /** What holds now of the settings named, a line each, as told to `reader`; `person` where they are somebody's own. */
-export const wishLines = (book: Book, names: string[], person: string | undefined, reader: string): Message[] =>
-  make(
+export const wishLines = (book: Book, names: string[], person: string | undefined, reader: string): Message[] => {
+  const on = (name: string): boolean => book.settings.get(person === undefined ? name : ofPerson(person, name)) !== false
+  return make(
     book,
-    LINES.filter(l => l.names.some(n => names.includes(n))),
+    linesOf(n => names.includes(n), on),
     person,
     reader,
   )
+}
 
 /** All settings of the farm; what a summary is switched off is told in place of its hour. */
 export const farmLines = (book: Book): Message[] => {
@@ -113,7 +123,10 @@ export const farmLines = (book: Book): Message[] => {
 export const personLines = (book: Book, person: string, reader: string): Message[] =>
   make(
     book,
-    LINES.filter(l => l.names.some(n => PERSONAL.includes(n) && book.settings.has(ofPerson(person, n)))),
+    linesOf(
+      n => PERSONAL.includes(n) && book.settings.has(ofPerson(person, n)),
+      n => book.settings.get(ofPerson(person, n)) === true,
+    ),
     person,
     reader,
   )

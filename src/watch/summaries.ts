@@ -43,13 +43,12 @@ const ripe = (book: Book, m: Moment, name: SummaryName): { reader: Reader; at: I
  * slept through is not said any more.
  */
 export const morningDue = (book: Book, m: Moment, figures: WatchFigures): DueItem[] => {
-  const gone = lapsed(book, m)
   const taken = new Set<string>()
   const mornings = ripe(book, m, 'morning').flatMap(({ reader, at }) => {
     const { chat } = landing(book, reader.to)
     const lines = morningLines(book, m, at, figures)
     // Where there is no summary a question let go makes none.
-    const lapse = lines.length || isSaidEmpty(book, at, m) ? gone.find(g => g.chat === chat && g.message) : undefined
+    const lapse = lines.length || isSaidEmpty(book, at, m) ? lapsed(book, at).find(g => g.chat === chat && g.message) : undefined
     if (lapse) lines.push({ urgency: 20, message: lapse.message! })
     const items = summary(book, 'morning', reader, at, m, lines)
     if (lapse && items[0]) {

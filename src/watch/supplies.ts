@@ -3,26 +3,7 @@ import { isCovered, type PileState } from '../book/pile.ts'
 import { addDays, type Day, type Instant } from '../units/calendar.ts'
 import { hourOf, later, type Moment } from './hours.ts'
 import type { DueItem, Stock, WatchFigures } from './item.ts'
-import { uses, usualNeed } from './usual.ts'
-
-export interface InUse {
-  pile: string
-  tires: number
-  bags: number
-  mesh: boolean
-  sheets: { material: string; widthFt?: number; lengthFt?: number; days: number }[]
-}
-
-/** What lies on the piles. */
-export const inUse = (book: Book, day: Day): InUse[] =>
-  piles(book).flatMap(p => {
-    if (!isCovered(p) && !p.tires && !p.bags && !p.mesh) return []
-    const sheets = p.sheets.map(({ on, ...s }) => ({
-      ...s,
-      days: Math.max(0, Math.round((Date.parse(day) - Date.parse(on)) / 86_400_000)),
-    }))
-    return [{ pile: p.name, tires: p.tires, bags: p.bags, mesh: p.mesh, sheets }]
-  })
+import { leastOf, uses, usualNeed } from './usual.ts'
 
 export interface Short {
   item: string
@@ -48,10 +29,10 @@ export const shortFor = (book: Book, p: PileState, figures: WatchFigures): Short
     list.push({ item: 'plastic', pile: p.name, need: 1, have: 0, widthFt, lengthFt })
   }
   const tires = free(stock, 'tires') + p.tires
-  if (need.tires !== undefined && uses(book, 'tires') && tires < need.tires)
+  if (need.tires !== undefined && uses(book, 'tires') && tires < leastOf(book, figures, 'tires', need.tires))
     list.push({ item: 'tires', pile: p.name, need: Math.ceil(need.tires), have: tires })
   const bags = free(stock, 'gravel bags') + p.bags
-  if (need.bags !== undefined && need.bags > 0 && uses(book, 'gravel bags') && bags < need.bags)
+  if (need.bags !== undefined && need.bags > 0 && uses(book, 'gravel bags') && bags < leastOf(book, figures, 'gravel bags', need.bags))
     list.push({ item: 'gravel bags', pile: p.name, need: Math.ceil(need.bags), have: bags })
   return list
 }

@@ -45,6 +45,12 @@ const perFt2 = (book: Book, figures: WatchFigures, item: Weight): number | undef
       .slice(-LAST),
   )
 
+/** Handbooks have tires touch; crews lay about a third of that. Where a farm never told its own count, only less than this share is short. Common practice, no source. */
+const SPARSE = 0.4
+/** The least of an item with which a covering can be done. */
+export const leastOf = (book: Book, figures: WatchFigures, item: Weight, need: number): number =>
+  perFt2(book, figures, item) === undefined ? need * SPARSE : need
+
 /**
  * What a covering wants, with the weights that this farm has: as many as it laid on its last ones, where that was told, else
  * those of the handbook. Handbooks have tires touch; crews use hundreds fewer, and know what held.
@@ -60,9 +66,11 @@ export const usualNeed = (book: Book, figures: WatchFigures, pile: string): Cove
   }
   const tires = of('tires', need.tires)
   const bags = of('gravel bags', need.bags)
-  const { tires: _, bags: __, ...rest } = need
+  const { tires: _, bags: __, fromStock, ...rest } = need
+  // Who never told of sheets in stock need not hear that none fits.
+  const told = eventsOf(book, 'supply').some(t => t.event.item === 'plastic')
   // Of a farm that never told of weights the handbook's tires are said: something must hold the sheet.
   const either = tires !== undefined || bags !== undefined
-  const all = { ...rest, tires: either ? tires : need.tires, bags }
+  const all = { ...rest, fromStock: told ? fromStock : undefined, tires: either ? tires : need.tires, bags }
   return Object.fromEntries(Object.entries(all).filter(([, v]) => v !== undefined)) as unknown as CoverNeed
 }

@@ -203,3 +203,17 @@ describe('the last load', () => {
     expect(evening.text).not.toMatch(/tires/)
   })
 })
+
+describe('what covers the piles', () => {
+  it('is told by place, with the age of the sheets, to whoever asks', () => {
+    y.say('2026-06-01 07:30', 'ada', 'we have 900 tires')
+    y.say('2026-06-01 08:00', 'ada', 'put 20 loads of haylage on glen')
+    y.say('2026-06-01 09:00', 'ada', 'covered glen with a 60x150 plastic, mesh and 340 tires')
+    expect(y.say('2026-07-01 09:00', 'gus', 'where are the tires?').text.split('\n')).toEqual(['Glen: 340 tires.', 'Free: 560 tires.'])
+    expect(y.say('2026-07-01 09:01', 'gus', 'how old is the plastic on glen').text).toMatch(/60 by 150 ft plastic \(30 days on\)/)
+    expect(y.say('2026-07-01 09:02', 'gus', '¿qué hay en uso?').text).toMatch(/malla.*340 llantas/)
+    expect(y.say('2026-07-01 09:03', 'vet', 'where is the mesh', { role: 'viewer' }).outcome).toBe('answered')
+    expect(y.say('2026-07-01 09:04', 'vet', 'check the covers every 5 days', { role: 'viewer' }).outcome).not.toBe('answered')
+    expect(y.say('2026-07-01 09:05', 'gus', 'where are the gravel bags').text).toBe('Nothing of that is in the book.')
+  })
+})

@@ -128,6 +128,8 @@ describe('supplies', () => {
   const short = (stock: WatchFigures['stock']) => {
     const f = filling()
     f.told('2026-09-09', 'ada', { type: 'supply', item: 'tires', change: 'have', count: 1 })
+    // What the farm laid on an earlier pile of the same size.
+    f.told('2026-05-09', 'ada', { type: 'pile', name: 'old' }, { type: 'cover', pile: 'old', material: 'tires', change: 'on', count: 300 })
     return shortFor(f.book, pileState(f.book, 'ridge')!, figures(stock)).map(s => `${s.item} ${s.need}/${s.have}`)
   }
   it('are short by what the covering wants and nothing that lies free gives', () => {

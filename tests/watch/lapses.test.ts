@@ -24,6 +24,12 @@ describe('a question nobody answered', () => {
     expect(heard()[0]!.text.split('\n')).toHaveLength(1)
     expect(y.house.core.book('home').questions.size).toBe(0)
   })
+  it('waits for the next morning where the day and a half end after this one’s', () => {
+    ask('2026-06-01 19:00')
+    y.until('2026-06-01 19:00', '2026-06-05 12:00')
+    // 36 hours end at seven: an hour too late for that morning.
+    expect(heard().map(h => h.at)).toEqual([y.at('2026-06-04 06:00')])
+  })
   it('stands in the morning summary where one goes there', () => {
     y.say('2026-06-01 09:00', 'ada@crew', 'put 7 loads of haylage on glen')
     ask('2026-06-01 10:00')

@@ -52,6 +52,15 @@ describe('settings by message', () => {
     expect(eventsOf(book, 'remind')).toEqual([])
     expect(book.settings.get('freezeDay')).toBe('12-01')
   })
+  it('are not what an undo right after them takes back, nor is the load before', () => {
+    y.say('2026-06-01 08:00', 'ada', 'put 7 loads of haylage on glen')
+    y.say('2026-06-01 08:05', 'ada', 'check the covers every 5 days')
+    const r = y.say('2026-06-01 08:06', 'ada', 'undo')
+    expect(r.withdrawn ?? []).toEqual([])
+    expect(r.text).toMatch(/stays until another/)
+    y.say('2026-06-01 08:07', 'ada', 'put 3 loads of haylage on glen')
+    expect(y.say('2026-06-01 08:08', 'ada', 'undo').withdrawn).toMatchObject([{ count: 3 }])
+  })
   it('move the morning, and end it for the group', () => {
     y.say('2026-06-01 08:00', 'ada', 'send the morning report at 5:30')
     y.say('2026-06-01 08:01', 'ada', 'send the morning summary even when there is nothing')

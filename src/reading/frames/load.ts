@@ -57,6 +57,8 @@ export const load = (p: Pool): Found | undefined => {
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
   if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop) return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
+  // "3 loads to go on north"
+  if (p.sense('thing:left') >= 0 && verb < 0) return undefined
   if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
   if (p.find(i => hasCat(i, 'per') || has(i, 'item:patch tape')) >= 0) return undefined
   if (verb >= 0) {
