@@ -29,6 +29,9 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break
     if (has(i, 'm:tell') && n < 2) return false
+    // "somebody left the mesh off" tells; "pushed what was left" too
+    if (has(i, 'q:who') && /^(?:somebody|someone|alguien)$/.test(i.tokens[0]!.norm)) continue
+    if (has(i, 'q:what') && n > 0 && hasCat(content[0]!.i, 'v')) continue
     // Spanish "como" is "like" as often as "how"
     if (i.tokens.length === 1 && i.tokens[0]!.norm === 'como' && n > 0) continue
     if (has(i, 'q:howmany') || has(i, 'q:howlong') || has(i, 'q:happened')) return true

@@ -44,7 +44,7 @@ export const FRAMES: Rule[] = [
   { name: 'open', frame: open, needs: ['v:open', 'b:open', 'v:uncover'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
-  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use'] },
+  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use'], ghost: 'v:have' },
   { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
 ]
 
@@ -92,7 +92,7 @@ const gates = (items: Item[]): Gates => {
   return { open, own }
 }
 
-const START = ['v:', 'b:', 'sky:', 'stone:']
+const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
 
 /** Positions where a new clause may begin, with what a cut there costs. */
 const cuts = (items: Item[]): Map<number, number> => {
@@ -198,6 +198,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
             mood: 'fact',
             slots: found.slots,
             date: date?.date,
+            leans: ghost || undefined,
             vague: found.vague,
             strange: found.strange,
             slip: found.slip,

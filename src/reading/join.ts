@@ -37,6 +37,8 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       if (kind === 'hail' || kind === 'wind') act.slots.cause = kind
       act.date ??= before.act.date
     }
+    // "bought 2 plastics and 100 tires"
+    if (before && act.leans && act.frame === 'supply' && before.act.frame === 'supply') act.slots.change = before.act.slots.change
     // "6 loads corn to north then 4 more": what is not named again is the same feed
     if (
       before &&
@@ -138,6 +140,34 @@ export const parted = (acts: { act: Act; sentence: number }[]): void => {
     acts.splice(k, 1)
   }
 }
+
+/** "9 loads, then 4 more, so that's 13": the sum is no load of its own. */
+export const summed = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = acts.length - 1; k > 0; k--) {
+    const { act, sentence } = acts[k]!
+    if (act.frame !== 'load' || !act.leans || act.more || act.slots.pile !== undefined || act.slots.crop !== undefined) continue
+    const before = acts.slice(0, k).filter(a => a.act.frame === 'load' && a.sentence === sentence)
+    if (before.length && before.reduce((t, a) => t + Number(a.act.slots.count ?? Number.NaN), 0) === act.slots.count) acts.splice(k, 1)
+  }
+}
+
+/** "a tear about two feet long" is no size of the pile. */
+export const small = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = acts.length - 1; k > 0; k--) {
+    const { act, sentence } = acts[k]!
+    const before = acts[k - 1]!
+    const dims = Object.entries(act.slots).filter(([s]) => s !== 'pile')
+    if (
+      act.frame === 'size' &&
+      before.act.frame === 'damage' &&
+      before.sentence === sentence &&
+      dims.every(([, v]) => Number(v) < LEAST_PILE_FT)
+    )
+      acts.splice(k, 1)
+  }
+}
+/** No side of a pile is shorter, ft. Common practice, no source. */
+const LEAST_PILE_FT = 12
 
 /** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
 export const merge = (acts: { act: Act; sentence: number }[]): void => {

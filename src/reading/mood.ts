@@ -23,6 +23,9 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     // "5 loads, luego otros 3": then, not later
     const then =
       told && has(i, 'and') && (from > 0 || has(items[k + 1], 'more')) && items.slice(from, k).every(x => has(x, 'and') || has(x, 'comma'))
+    // "we should be feeding 80 a head"
+    if (mood === 'fact' && /^should/.test(i.tokens[0]?.norm ?? '') && (hasCat(items[k + 1], 'v') || hasCat(items[k + 1], 'b')))
+      mood = 'plan'
     // "opened lane, going to feed out of it": opened already
     const purpose = seg.act?.frame === 'open' && seg.act.slots.why !== undefined && items.slice(seg.from, k).some(x => has(x, 'v:open'))
     if (purpose) continue

@@ -3,8 +3,8 @@ import { aliasIn } from './alias.ts'
 import { isQuestion, readAsk } from './asks.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
-import { has, type Item } from './item.ts'
-import { distribute, isCause, lend, merge, parted, withWeather } from './join.ts'
+import { has, hasCat, type Item } from './item.ts'
+import { distribute, isCause, lend, merge, parted, small, summed, withWeather } from './join.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { weightOf } from './pool.ts'
@@ -60,6 +60,34 @@ const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
   return out
 }
 
+const CLOCK_LEAD = /^(?:around|about|at|like|by|como|a las|a la|las|la)$/
+const SHORT_TIME = /^(?:minutes?|mins?|minutos?|seconds?|segundos?)$/
+
+/** Times that tell nothing the book keeps: "last night around eight", "lasted ten minutes". Their numbers are no amounts. */
+const absorbed = (items: Item[]): Item[] => {
+  const gone = new Set<Item>()
+  for (const [k, i] of items.entries()) {
+    if (i.num === undefined || i.unit !== undefined || i.ordinal) continue
+    const next = items[k + 1]
+    if (next && SHORT_TIME.test(next.tokens[0]?.norm ?? '')) {
+      gone.add(i).add(next)
+      continue
+    }
+    const lead = items[k - 1]
+    const hour = Number.isInteger(i.num) && ((i.num >= 1 && i.num <= 12) || (i.num >= 100 && i.num < 1260 && i.num % 100 < 60))
+    const counts =
+      next &&
+      (hasCat(next, 'crop') ||
+        hasCat(next, 'box') ||
+        hasCat(next, 'mat') ||
+        hasCat(next, 'unit') ||
+        has(next, 'more') ||
+        !next.senses.length)
+    if (hour && lead && CLOCK_LEAD.test(lead.text.toLowerCase()) && items[k - 2]?.date && !counts) gone.add(i)
+  }
+  return gone.size ? items.filter(i => !gone.has(i)) : items
+}
+
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
@@ -70,7 +98,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     trace.push(
       `words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`,
     )
-  const items = repair(s.items, trace, s.lang)
+  const items = absorbed(repair(s.items, trace, s.lang))
   const found: { act: Act; sentence: number }[] = []
   const asks: Reading['asks'] = []
   let unread = 0
@@ -109,7 +137,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
         // a number that no clause explains makes the whole sentence doubtful
-        lost += run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined).length
+        const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined)
+        // "so that's thirteen": the sum of what was just told
+        const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
+        if (!(left.length === 1 && left[0]!.num === sum && run.slice(seg.from, seg.to).some(i => hasCat(i, 'fix') || has(i, 'total'))))
+          lost += left.length
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
         // a mood said in a clause of its own reaches the next: "hope | it hails"
         continue
@@ -144,8 +176,10 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   }
   // "'put 7 loads on north' is what I told him": somebody's words
   if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
+  summed(found)
   lend(found)
   parted(found)
+  small(found)
   withWeather(found)
   merge(found)
   const acts = distribute(

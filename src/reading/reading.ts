@@ -40,6 +40,8 @@ export interface Act {
   slots: Record<string, unknown>
   date?: DateItem
   /** An amount was said without a number ("some", "10 to 12"). */
+  /** Its verb was taken over from the clause before. */
+  leans?: boolean
   vague?: boolean
   /** A pile was named that the farm does not have. */
   strange?: string

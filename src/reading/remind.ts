@@ -192,7 +192,13 @@ export const remindActs = (items: Item[], at: number, text: string, day: Day): A
   const after = items.slice(at + 1)
   const { who, used } = whoIn(after, items[at]!)
   const skip = (i: Item) => i.date !== undefined || again?.items.has(i) === true
-  const about = wordsOf(after.slice(used), skip, text, false)
+  // "we need to order plastic, remind me on monday"
+  const about =
+    wordsOf(after.slice(used), skip, text, false) ||
+    wordsOf(items.slice(0, at), skip, text, false).replace(
+      /^(?:we |i |you )?(?:need to|have to|gotta|got to|must|should|hay que|tenemos que|tengo que)\s+/i,
+      '',
+    )
   return actsOf({ ...(about && { about }), ...(time && { time }), ...(who && { who }) }, again, date, day)
 }
 

@@ -132,6 +132,13 @@ export const scan = (
         if (bare && !whats && !listed && w !== 'once' && n > 1) continue
         if (w === 'once' && bare && lang === 'en') continue
       } else {
+        // "took to feet off"
+        if (item.unit === 'ft' && /^(took|take|shaved|fed|pulled|cut|knocked)$/.test(tokens[i - 1]?.norm ?? '')) {
+          nums[i] = item
+          claim(item.from, item.to)
+          i = item.to - 1
+          continue
+        }
         const fits = article
           ? (bare && whats === true && (w === 'un' || w === 'una')) ||
             (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))

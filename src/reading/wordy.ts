@@ -9,6 +9,14 @@ export const wordy = (items: Item[], text: string, day: Day): Act[] | undefined 
   const content = items.findIndex(i => (!isThin(i) && !hasCat(i, 'person')) || has(i, 'v:note') || has(i, 'v:remind'))
   const i = items[content]
   if (!i) return undefined
+  // "we need to order plastic, remind me monday": what it is about stands before
+  const later = items.findIndex(x => has(x, 'v:remind'))
+  if (
+    later > content &&
+    items.slice(later + 1).every(x => x.date || isThin(x) || hasCat(x, 'person')) &&
+    items.slice(0, later).some(x => has(x, 'm:plan'))
+  )
+    return remindActs(items, later, text, day)
   if (has(i, 'v:remind')) return remindActs(items, content, text, day)
   if (has(i, 'v:note') && content <= 2) {
     const rest = items.slice(content + 1).filter((x, k) => !(k === 0 && (has(x, 'comma') || has(x, 'mark'))))

@@ -26,7 +26,7 @@ export const EN_WORDS: Record<string, string> = {
   'v:check':
     'checked, chkd, chckd, checkd, chekd, walked, walkd, looked at, looked over, went over, inspected, been round, went round, went around, been around, walking, chk, checking, eyeballed, looked, did the rounds on, looks, lookd, looked around, drove by, drove around, stopped by',
   'b:check': 'check, walk, inspect, look at, look over',
-  'v:pack': 'packing, packin, packed, packd, packing down, rolling down, driving over',
+  'v:pack': 'pack in, packing, packin, packed, packd, packing down, rolling down, driving over',
   'b:pack': 'pack',
   'v:open':
     'cracked open, cracked, cut into, dug into, tapped into, opened, opend, opened up, opening, broke into, started feeding, started feeding off, started on, started feeding out of, cut open, openin, opened back up, reopened, re opened',
@@ -54,7 +54,7 @@ export const EN_WORDS: Record<string, string> = {
   'v:weigh':
     'weighed, scale ticket, ticket, weigh ticket, scaled, weighed in at, weighed out at, tipped the scale at, scale says, on the scale, across the scale',
   'v:hold': 'holds, hold, hauls, carries, weighs, weigh, is good for, averages, runs, will hold, is about, avg, takes, comes in at, does',
-  'v:milk': 'milking, milkng, milkin, milk, were milking, now milking, milkin now',
+  'v:milk': 'where milking, milking, milkng, milkin, milk, were milking, now milking, milkin now',
   'v:break':
     'tore, ripped, poked, punched, chewed, got in, got into, been at, been in, broke, clawed, dug, dug in, dug into, ran into, hit, caught, snagged, went through, went thru, got through, got thru, made, put holes in, shredded, pecked, stepped through, walked on, walked through, jumped on, scratched, cut, sliced, opened up, been on, got on, was on, were on, got at, found, tore up, tore open, ripped open, ran over, thru, through, busted, damaged, has, were in, was in, in again, at it, ripped up, poked thru, poked through, backed into, punctured, nicked, drove thru, drove over, gnawed, ate, messing with, messed with, messed up, been digging, been chewing, snuck in, came thru, climbed',
   'v:lift':
@@ -135,7 +135,8 @@ export const EN_WORDS: Record<string, string> = {
     'tear, tears, rip, rips, tare, tares, gash, slit, split, slice, rips in it, cut, slits, gashes, ripped, tore, torn, shredded, sliced',
   'what:loose edge':
     'loose edge, loose, edge is up, edge up, edge loose, edge came up, flapping, edge blown back, came loose, blew back, lifted, edge lifted, edge, blew up, loose corner, pulled loose, blew off, blew loose, lifted up, flipped back, peeled up, under the edge, edges',
-  'what:water': 'water, standing water, puddle, puddles, leaking, ponding, water on top, ponded, seeping',
+  'what:water':
+    'holding water, is holding water, water standing, water, standing water, puddle, puddles, leaking, ponding, water on top, ponded, seeping',
   'cause:hail': 'hail',
   'cause:wind': 'wind, winds, gust, gusts, windy, storm',
   'cause:machine':
@@ -212,7 +213,7 @@ export const EN_WORDS: Record<string, string> = {
   'why:add':
     'to add, to put, to top, to fill, to put more, add, for corn, for more, to put corn on, to add corn, to put more on, to add to it, to go on top, to put on, add more, adding, to stack, put more, to lay, to top it off, for second crop, for third crop, for more feed, to put',
   'group:milking':
-    'milking, milkers, milk cows, milking cows, the milking herd, lactating, milk herd, milking herd, milking group, milking string',
+    'where milking, milking, milkers, milk cows, milking cows, the milking herd, lactating, milk herd, milking herd, milking group, milking string',
   'group:dry': 'dry cows, drys, dries, dry group',
   'group:heifers': 'heifers, bred heifers, young stock, youngstock, heffers',
   'group:calves': 'calves',
