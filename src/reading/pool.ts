@@ -44,6 +44,7 @@ const weigh = (i: Item): number => {
 }
 
 const WEIGHTS: Record<string, number> = {
+  to: 0,
   pile: 3,
   crop: 2,
   box: 2,

@@ -74,6 +74,18 @@ const absorbed = (items: Item[]): Item[] => {
       continue
     }
     const lead = items[k - 1]
+    // "eran como las seis cuando"
+    if (
+      lead &&
+      /^(?:las|la)$/.test(lead.text.toLowerCase()) &&
+      i.num <= 12 &&
+      /^(?:cuando|y|,)$/.test(next?.text.toLowerCase() ?? '') &&
+      items.slice(0, k).some(x => /^(?:eran|era|serian|seria)$/.test(x.tokens[0]?.norm ?? ''))
+    ) {
+      for (const x of items.slice(0, k + 1)) if (!x.date && !hasCat(x, 'pile')) gone.add(x)
+      gone.add(next!)
+      continue
+    }
     const hour = Number.isInteger(i.num) && ((i.num >= 1 && i.num <= 12) || (i.num >= 100 && i.num < 1260 && i.num % 100 < 60))
     const counts =
       next &&
@@ -86,6 +98,22 @@ const absorbed = (items: Item[]): Item[] => {
     if (hour && lead && CLOCK_LEAD.test(lead.text.toLowerCase()) && items[k - 2]?.date && !counts) gone.add(i)
   }
   return gone.size ? items.filter(i => !gone.has(i)) : items
+}
+
+const MOST_TOLD = 30
+
+/** Where the question begins in a sentence that tells something first, and asks behind a comma; 0 where none does. */
+const toldFirst = (run: Item[], mark: boolean): number => {
+  // a long tale with a question in it is talk
+  if (run.length > MOST_TOLD) return 0
+  for (let k = run.length - 2; k > 1; k--) {
+    if (!has(run[k], 'comma')) continue
+    const told = run.slice(0, k)
+    if (!told.some(i => i.senses.some(s => s.startsWith('v:'))) || !told.some(i => i.num !== undefined)) continue
+    if (!isQuestion(told, false) && isQuestion(run.slice(k + 1), false) && (mark || run.slice(k + 1).some(i => hasCat(i, 'q'))))
+      return k + 1
+  }
+  return 0
 }
 
 /** Reads one message: pure, and never throws on any text. */
@@ -105,7 +133,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   let explained = 0
   let carried: Mood | undefined
   for (const [n, sentence] of sentences(items).entries()) {
-    const run = sentence.items
+    let run = sentence.items
     const word = wordy(run, text, ctx.now.day)
     if (word) {
       for (const act of word) {
@@ -114,16 +142,19 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       }
       continue
     }
-    if (isQuestion(run, sentence.mark)) {
-      const ask = readAsk(run)
+    const cut = toldFirst(run, sentence.mark)
+    if (cut > 0 || isQuestion(run, sentence.mark)) {
+      const ask = readAsk(cut > 0 ? run.slice(cut) : run)
       if (ask) {
         asks.push(ask)
         explained += ask.used
         unread += ask.left
       } else unread += run.reduce((t, i) => t + Math.max(weightOf(i), i.senses.length ? 0 : 1), 0)
       if (explain) trace.push(`asks: ${ask ? `${ask.about} ${JSON.stringify(ask.slots)}` : 'something else'}`)
+      // "put 4 loads on north, how many is that?"
+      if (cut > 0) run = run.slice(0, cut)
       // a question tells nothing, but "7 loads on creek, how many is that?" would: only clauses before it in other sentences count
-      continue
+      else continue
     }
     if (run.length > 70) {
       unread += run.reduce((t, i) => t + (i.senses.length ? 0.3 : 1), 0)
@@ -193,6 +224,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       )
   const fix = fixOf(s.items)
   if (fix && explain) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
+  const hoped = items.some(i => has(i, 'm:hope'))
   const words = items.filter(i => i.tokens.some(t => t.kind !== 'mark')).length
   const unknown = items.filter(i => !i.senses.length).length
   const trade = items.filter(
@@ -224,6 +256,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     fix,
     bare: bareOf(items),
     chatter,
+    hoped,
     trade,
     words,
     questionMark: /[?¿]/.test(text),

@@ -118,6 +118,8 @@ export interface Reading {
   bare: Bare
   /** A link, a telephone number, or mostly talk. */
   chatter: boolean
+  /** A word of hope or wish is in it. */
+  hoped: boolean
   /** A word of the farm's own that is being taught, taken back, or asked for. */
   lesson?: { word: string; means: string }
   forget?: string

@@ -66,7 +66,7 @@ export const scan = (
       p &&
       DIRECTION.test(p.words[0]!) &&
       (PLACE_TAIL.has(tokens[hit.to]?.norm ?? '') || PLACE_HEAD.has(tokens[i - 1]?.norm ?? ''))
-    const digits = hit?.kind === 'pile' && numberAt(tokens, i) !== undefined && !numberNames(tokens, hit, names)
+    const digits = hit?.kind === 'pile' && hit.to === i + 1 && numberAt(tokens, i) !== undefined && !numberNames(tokens, hit, names)
     if (hit && !place && !digits && !(p && p.words.length > hit.to - hit.from && !p.en.includes('filler'))) {
       hits[i] = hit
       claim(hit.from, hit.to)

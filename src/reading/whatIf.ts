@@ -82,8 +82,8 @@ const spanIn = (items: Item[], text: string): { days: number; at?: Item } | unde
 
 /** Whether a number is a change: 1 more, -1 fewer, 0 neither. By what stands close behind it, else by the verb before it. */
 const changeAt = (items: Item[], k: number): number => {
-  for (const i of items.slice(k + 1, k + 6)) {
-    if (i.num !== undefined || has(i, 'and') || has(i, 'comma')) break
+  for (const i of items.slice(k, k + 6)) {
+    if (i !== items[k] && (i.num !== undefined || has(i, 'and') || has(i, 'comma'))) break
     const close = i.tokens.map(t => t.norm)
     if (close.some(w => LESS_AFTER.test(w))) return -1
     if (close.some(w => MORE_AFTER.test(w))) return 1

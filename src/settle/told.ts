@@ -40,6 +40,9 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
       needs.push({ need: countOf(d, c), act: a })
       continue
     }
+    // "covered it with a 50x140 and 260 tires": one deed, one pile
+    const same = out.recorded.at(-1)
+    if (a.frame === 'cover' && d.slots.pile === undefined && !a.strange && same?.type === 'cover') d.slots.pile = same.pile
     const s = certain(c, d, a.strange)
     if ('event' in s) record(out, s.event, d, c)
     else needs.push({ need: s.need, act: a })

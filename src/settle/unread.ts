@@ -17,5 +17,6 @@ export const unread = (r: Reading, c: Context): Settled => {
       'ignored',
       moody.mood === 'denial' ? m('noted-denial') : moody.mood === 'plan' || moody.mood === 'order' ? m('noted-plan') : undefined,
     )
+  if (r.hoped && c.message.private) return nothing('ignored')
   return nothing('puzzled', m('puzzled'))
 }

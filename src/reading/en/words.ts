@@ -208,6 +208,8 @@ export const EN_WORDS: Record<string, string> = {
   'thing:gone':
     'all gone, gone, empty, that is the end of, thats the end of, the end of the, is empty, fed out, finished, finished up, used up, cleaned up, all fed out, done, is done, out of feed, cleaned out, all used up, finished off, emptied, last of it, thats the last, finished it, empty now, fed the last of, all fed, all out, finishd, cleaned it up, all done, wiped out, thats all of it, down to the slab, to the concrete',
   'thing:first': 'last, the last, rest, the rest, remaining, final',
+  // where feed goes that is fed
+  'to:cows': 'to the cows, for the cows, to the herd, to the milkers, to the heifers',
   'why:feed':
     'to feed, feed, for feed, feeding, for feeding, to feed out, to feed off, to start feeding, to start feeding it, for the cows, to feed it, for cows',
   'why:add':

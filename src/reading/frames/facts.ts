@@ -64,6 +64,9 @@ const takeName = (p: Pool, from: number): string | undefined => {
     // "called seventeen": a number alone may be the name
     if (i.num !== undefined && end === k && i.unit === undefined && Number.isInteger(i.num)) {
       end++
+      // "dos robles": a name may begin with a number
+      const next = p.items[end]
+      if (next && p.free(end) && next.num === undefined && !next.sides && (next.senses.length === 0 || has(next, 'where:place'))) continue
       break
     }
     if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break

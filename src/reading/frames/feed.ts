@@ -8,7 +8,8 @@ export const feed = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   // "echamos al mixer 12 mil de old slab": into the mixer is to the cows
   const mixed = p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
-  const verb = p.find(i => has(i, 'v:feed') || (mixed && has(i, 'v:put')))
+  const toCows = p.sense('to:cows') >= 0
+  const verb = p.find(i => has(i, 'v:feed') || (mixed && has(i, 'v:put')) || (toCows && (has(i, 'v:put') || has(i, 'v:pitch'))))
   const take = verb < 0 ? p.sense('v:take') : -1
   const base = verb < 0 && take < 0 ? p.sense('b:feed', 'b:take') : -1
   const offPile = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
@@ -20,6 +21,7 @@ export const feed = (p: Pool): Found | undefined => {
     p.cat('mat') < 0 &&
     p.cat('what') < 0 &&
     (p.num(['batch']) >= 0 ||
+      (toCows && p.num(['bucket', 'lb', 'ton', 'load']) >= 0) ||
       (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'load', undefined]) >= 0) ||
       (p.cat('pile') >= 0 && p.num(['bucket', 'lb']) >= 0 && p.find(i => hasCat(i, 'group') || has(i, 'unit:head')) >= 0))
   if (verb < 0 && take < 0 && base < 0 && !bareOff) return undefined
@@ -48,6 +50,7 @@ export const feed = (p: Pool): Found | undefined => {
   takeCrop(p)
   if (takeVague(p)) out.vague = true
   p.takeAll(
+    'to:cows',
     'unit:head',
     'group:milking',
     'group:dry',
@@ -79,6 +82,7 @@ export const feed = (p: Pool): Found | undefined => {
 /** Spoiled feed thrown away. */
 export const spoil = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
+  if (p.sense('to:cows') >= 0) return undefined
   const bad = p.find(i => has(i, 'thing:spoiled'))
   // Spanish "quitamos" is taken off as often as thrown away: then what was bad must be said
   const verb = p.find(i => has(i, 'v:pitch') && (bad >= 0 || !has(i, 'v:take')))

@@ -14,8 +14,12 @@ export const damage = (p: Pool): Found | undefined => {
   const sheet = p.find(i => hasCat(i, 'mat'))
   if (p.sense('v:patch') >= 0 && broke < 0) return undefined
   if (p.sense('v:remind', 'v:note') >= 0) return undefined
+  // "el aire levanto la orilla de la calf side": an edge that was lifted is loose
+  const edge = lift >= 0 && p.find(i => /^(?:orilla|borde|edge|esquina|corner|punta|tapa|lona)$/.test(i.tokens[0]?.norm ?? '')) >= 0
   const harm =
-    (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) || ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
+    edge ||
+    (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) ||
+    ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
   // "coons got in again": no cover is named, but nothing else is meant either
   const inAgain =
     animal >= 0 &&
@@ -38,6 +42,7 @@ export const damage = (p: Pool): Found | undefined => {
   const tear = p.find(i => has(i, 'what:tear'))
   const loose = p.find(i => has(i, 'what:loose edge'))
   const wet = p.find(i => has(i, 'what:water') && (!hasCat(i, 'dm') || !p.items.some(x => x.num !== undefined)))
+  if (edge && hole < 0 && tear < 0) out.slots.what = 'loose edge'
   let kind = hole >= 0 ? hole : tear >= 0 ? tear : loose >= 0 ? loose : wet
   if (kind >= 0) {
     out.slots.what = hole >= 0 ? 'hole' : tear >= 0 ? 'tear' : loose >= 0 ? 'loose edge' : 'water'
@@ -90,6 +95,8 @@ export const damage = (p: Pool): Found | undefined => {
     p.take(kind)
   } else if (counted >= 0) out.slots.count = p.take(counted)!.num
   if (numbered && has(numbered, 'range')) out.vague = true
+  // how long a tear is: told, but not kept
+  if (out.slots.what === 'tear' || out.slots.what === 'hole') p.take(p.num(['ft', 'in']))
   takePile(p, out)
   p.takeAll('mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:second plastic')
   // the edge that came loose is what it is, not where

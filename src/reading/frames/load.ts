@@ -18,6 +18,10 @@ export const load = (p: Pool): Found | undefined => {
     took > 0 && p.cat('crop') >= 0 && hasCat(p.before(took), 'pile') && p.relation(p.items.indexOf(p.before(took)!)) === undefined
   const verb = eats ? took : ticket >= 0 ? ticket : bought >= 0 ? bought : p.sense('v:put')
   // "echamos al mixer 12 mil de old slab": what goes into the mixer is fed
+  if (p.sense('to:cows') >= 0) return undefined
+  // "their pile" is none of ours
+  if (p.find((i, k) => has(i, 'pileword') && /^(?:their|his|her|hers|su|sus)$/.test(p.items[k - 1]?.tokens[0]?.norm ?? '')) >= 0)
+    return undefined
   if (!eats && p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0) return undefined
   const base = verb < 0 ? p.sense('b:put') : -1
   const fed =
@@ -55,8 +59,16 @@ export const load = (p: Pool): Found | undefined => {
     ) >= 0 &&
     (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) !== 'off') >= 0 || p.items.length <= 4)
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
-  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop) return undefined
-  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again) return undefined
+  // "12 en total hoy en back lot"
+  const inAll =
+    at < 0 &&
+    p.sense('total') >= 0 &&
+    p.cat('v') < 0 &&
+    p.num([undefined], i => i.num! < 300) >= 0 &&
+    p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 &&
+    p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || hasCat(i, 'group') || hasCat(i, 'item')) < 0
+  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop && !inAll) return undefined
+  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again && !inAll) return undefined
   // "3 loads to go on north"
   if (p.sense('thing:left') >= 0 && verb < 0) return undefined
   if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
@@ -92,6 +104,7 @@ export const load = (p: Pool): Found | undefined => {
           has(nx, 'more') ||
           has(p.before(k), 'more') ||
           again ||
+          inAll ||
           (verb >= 0 && weight < 0))
       )
     })
