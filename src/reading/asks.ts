@@ -3,13 +3,15 @@ import { has, hasCat, type Item, valueOf } from './item.ts'
 import { speaksOf } from './lexicon.ts'
 import { isThin, weightOf } from './pool.ts'
 import type { AskSaid, FrameName } from './reading.ts'
-import { asksToSell, supposes, whatIfIn } from './whatIf.ts'
+import { asksAnyway, asksToSell, supposes, whatIfIn } from './whatIf.ts'
 
 const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
 
 /** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
 const TELLING = new Set(
-  'if si suppose supposing say lets about supon supongamos suponiendo digamos imagina imaginate enough enuf bastante suficiente'.split(' '),
+  'bien tan if si suppose supposing say lets about supon supongamos suponiendo digamos imagina imaginate enough enuf bastante suficiente'.split(
+    ' ',
+  ),
 )
 
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
@@ -17,7 +19,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
   if (items.some(i => i.tokens.some(t => TELLING.has(t.norm)))) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
-    if (supposes(text)) return true
+    if (asksAnyway(text)) return true
     if (
       /\b(enough|enuf|bastante|suficiente)\b/.test(text) &&
       (speaksOf('qt:face', text) || speaksOf('qt:density', text)) &&
@@ -60,6 +62,8 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     )
       continue
     if ((has(i, 'q:what') || has(i, 'q:who')) && (n <= 1 || (n <= 3 && hasCat(items[k + 1], 'mat')))) return true
+    // "the thing is we put some loads on"
+    if (has(i, 'q:yesno') && /^(?:thing|deal|point|problem|trouble)$/.test(items[k - 1]?.tokens[0]?.norm ?? '')) continue
     if (has(i, 'q:yesno') && n <= 1) {
       const word = i.tokens[0]!.norm
       const next = items[k + 1]
@@ -138,8 +142,10 @@ const RULES: [string, (x: Seen) => boolean][] = [
       !x.s('qt:ready'),
   ],
   ['picture', x => PICTURE.test(x.text) || (SHOW.test(x.text) && x.c('what') && !x.c('mat'))],
-  ['status', x => x.c('pile') && WORTH.test(x.text)],
+  // "what's the feed worth": of every pile, where none is named
+  ['status', x => WORTH.test(x.text) && !x.c('mat') && !x.c('item')],
   ['history', x => x.s('q:happened')],
+  ['density', x => x.c('pile') && x.items.some(i => i.unit === 'tractor' || has(i, 'unit:tractor')) && (x.s('q:what') || x.s('q:how'))],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
   ['face', x => x.s('qt:face') || (/\b(enough|suficiente|bastante)\b/.test(x.text) && x.s('per:day') && (x.s('v:take') || x.s('v:feed')))],
   ['mix', x => x.s('qt:mix') && (!x.s('unit:batch') || !x.numbers)],
@@ -208,7 +214,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
     'status',
     x =>
       (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) &&
-      (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b/.test(x.text)) &&
+      (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b|^(status|estado)$/.test(x.text)) &&
       !x.c('person'),
   ],
 ]

@@ -123,7 +123,8 @@ const cuts = (items: Item[]): Map<number, number> => {
       (i.num !== undefined && hasCat(prev, 'crop') && hasCat(items[k + 1], 'crop')) ||
       hasCat(i, 'animal') ||
       hasCat(i, 'what') ||
-      hasCat(i, 'pile') ||
+      // "off spring": a pile behind its little word belongs to what went before
+      (hasCat(i, 'pile') && !(has(prev, 'off') && !hasCat(prev, 'v')) && !has(prev, 'on')) ||
       has(i, 'thing:face') ||
       i.sides ||
       hasCat(i, 'mat') ||

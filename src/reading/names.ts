@@ -1,5 +1,7 @@
 import { distance } from 'fastest-levenshtein'
 import { boxForms } from './boxNames.ts'
+import { EN_UNITS } from './en/numbers.ts'
+import { ES_UNITS } from './es/numbers.ts'
 import { isShort } from './slips.ts'
 import type { Token } from './token.ts'
 import { foldWord } from './tokens.ts'
@@ -47,6 +49,26 @@ const split = (name: string): string[] =>
     .map(foldWord)
     .filter(Boolean)
 
+const DIGITS = new Map<string, string>()
+const WORDS = new Map<string, string[]>()
+for (const table of [EN_UNITS, ES_UNITS])
+  for (const [word, n] of Object.entries(table)) {
+    if (n > 20) continue
+    DIGITS.set(word, String(n))
+    WORDS.set(String(n), [...(WORDS.get(String(n)) ?? []), word])
+  }
+
+/** A name as written, and as it is dictated: "pad 3" and "pad three" are one. A name that is a number alone stays as it is. */
+const spoken = (words: string[]): string[][] => {
+  if (words.length < 2) return [words]
+  const out = [words]
+  for (const [k, w] of words.entries()) {
+    const other = DIGITS.has(w) ? [DIGITS.get(w)!] : (WORDS.get(w) ?? [])
+    for (const o of other) out.push([...words.slice(0, k), o, ...words.slice(k + 1)])
+  }
+  return out
+}
+
 /** An index over the farm's names, made once for each state of the book. */
 export const indexNames = (names: Names): NameIndex => {
   const byFirst = new Map<string, Entry[]>()
@@ -59,7 +81,7 @@ export const indexNames = (names: Names): NameIndex => {
     else byFirst.set(words[0]!, [e])
     if (kind === 'pile') singles.push(e)
   }
-  for (const [alias, name] of names.piles) put(split(alias), 'pile', name)
+  for (const [alias, name] of names.piles) for (const words of spoken(split(alias))) put(words, 'pile', name)
   for (const b of names.boxes) {
     const w = split(b)
     put(w, 'box', b)

@@ -18,11 +18,20 @@ const FEED = [
   new RegExp(`^(?:the |el |la )?(.{3,30}?) ${IS} ${N}${A_TON}(?: as fed)?$`),
   new RegExp(`^(?:the )?price (?:of|for) (?:the )?(.{3,30}?)(?: is|:)? ${N}(?:${A_TON})?$`),
   new RegExp(`^(?:an? |one |una |la )?(?:ton|tonelada) (?:of|de|del) (.{3,30}?) ${IS} ${N}$`),
+  new RegExp(`^(?:the )?(.{3,30}?)(?: at| a| en)? ${N}${A_TON}$`),
+  new RegExp(
+    `^(?:we |i )?(?:get|pay|set|put|price|call it|cobramos|pagamos|pon|ponle)(?: the| el| la)? (.{3,30}?) (?:at|a|en) ${N}${A_TON}$`,
+  ),
   new RegExp(`^(?:el )?precio (?:del?|de la|de el) (.{3,30}?)(?: es|:)?(?: de)? ${N}(?:${A_TON})?$`),
 ]
 const SHEET = new RegExp(
-  `^(?:the |an? |each |one |el |un |cada )?(?:\\d+ ?(?:x|by|por) ?\\d+ )?(?:plastic|sheet|cover|plastico|hule|nylon|lona)s?(?: de \\d+ ?(?:x|por) ?\\d+)? (?:costs?|is|runs|ran|was|cost us|cuesta|costo|vale|sale en|salio en) ${N}(?: each| apiece| cada uno)?$`,
+  `^(?:an? |one |each |un |cada )?(?:sheet of |roll of |rollo de |hoja de )?(?:the |an? |each |one |el |un |cada )?(?:\\d+ ?(?:x|by|por) ?\\d+ )?(?:plastic|sheet|cover|plastico|hule|nylon|lona)s?(?: de \\d+ ?(?:x|por) ?\\d+)? (?:costs?|is|runs|runs us|ran|was|cost us|costs us|at|cuesta|costo|vale|sale en|salio en|a|en) ${N}(?: each| apiece| a sheet| a roll| per sheet| per roll| a piece| cada uno| cada una| por pieza| el rollo| la pieza| cada plastico)?$`,
 )
+/** The amount before the feed, or before the sheet. */
+const TURNED = new RegExp(
+  `^(?:we |i )?(?:get|pay|gave|paid|nos pagan|pagamos|cobramos|sacamos) ${N}(?:${A_TON}| por tonelada)? (?:for|por|de|del) (?:the |an? |one |each |el |la |un |cada )?(.{3,30}?)$`,
+)
+const SHEET_OF = /^(?:sheets? of |rolls? of |rollo de |hoja de )?(?:plastic|sheet|cover|plastico|hule|nylon|lona)s?$/
 const FORGET = /^(?:forget|drop|olvida|quita) (?:the |el )?(?:price of |price for |precio del? |precio de la )(?:the )?(.{3,30})$/
 
 /** The crop that some words name, or undefined. */
@@ -49,6 +58,12 @@ export const priceIn = (text: string): Price | undefined => {
   if (forget) {
     const of = /^(?:plastic|plastico|sheet)s?$/.test(forget[1]!) ? 'plastic' : cropOf(forget[1]!)
     return of === undefined ? undefined : { of }
+  }
+  const turned = TURNED.exec(plain)
+  if (turned) {
+    const of = SHEET_OF.test(turned[2]!) ? 'plastic' : cropOf(turned[2]!)
+    // "paid 300 for corn silage" says the whole, not the ton
+    if (of !== undefined && (of === 'plastic' || /\b(?:ton|tonelada)\b/.test(plain))) return { of, amount: Number(turned[1]) }
   }
   for (const like of FEED) {
     const m = like.exec(plain)

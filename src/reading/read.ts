@@ -9,6 +9,7 @@ import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { weightOf } from './pool.ts'
 import { priceIn } from './price.ts'
+import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
@@ -126,7 +127,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     trace.push(
       `words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`,
     )
-  const items = absorbed(repair(s.items, trace, s.lang))
+  const items = absorbed(withoutPrices(repair(s.items, trace, s.lang)))
   const found: { act: Act; sentence: number }[] = []
   const asks: Reading['asks'] = []
   let unread = 0

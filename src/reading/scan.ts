@@ -84,11 +84,13 @@ export const scan = (
   for (let i = 0; i < n; i++) {
     if (taken[i]) continue
     // "golf ball", "todo al cien": phrases whose words only look like numbers
-    const longer = tokens[i]!.kind === 'word' ? phraseAt(tokens, i) : undefined
+    const longer = tokens[i]!.kind === 'word' || /^\d(?:nd|da|do)$/.test(tokens[i]!.norm) ? phraseAt(tokens, i) : undefined
     if (
       longer &&
       longer.words.length > 1 &&
-      [...longer.en, ...longer.es].some(s => s.startsWith('stone:') || s.startsWith('pick:') || s.startsWith('find:') || s === 'vague')
+      [...longer.en, ...longer.es].some(
+        s => s.startsWith('stone:') || s.startsWith('pick:') || s.startsWith('find:') || s === 'vague' || s === 'mat:second plastic',
+      )
     ) {
       i += longer.words.length - 1
       continue
@@ -105,7 +107,8 @@ export const scan = (
     // "rdy 2 open", "opnd 2 feed": a word in a digit's clothes
     if (
       (tokens[i]!.text === '2' || tokens[i]!.text === '4') &&
-      /^(feed|open|add|put|top|patch|cover|check|use|dar|echar)$/.test(tokens[i + 1]?.norm ?? '')
+      /^(feed|open|add|put|top|patch|cover|check|use|dar|echar)$/.test(tokens[i + 1]?.norm ?? '') &&
+      tokens[i + 2]?.norm !== 'tape'
     ) {
       toWord.add(i)
       continue
@@ -207,6 +210,12 @@ export const scan = (
       const words = why ? why.words.length : 1
       items.push(make(tokens, i, i + words, why ? sensesOf(why, lang) : ['filler']))
       i += words
+      continue
+    }
+    const counted = t.kind === 'number' ? phraseAt(tokens, i) : undefined
+    if (counted?.en.some(s => s === 'mat:second plastic')) {
+      items.push(make(tokens, i, i + counted.words.length, sensesOf(counted, lang)))
+      i += counted.words.length
       continue
     }
     if (t.kind === 'number') {

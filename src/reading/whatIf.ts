@@ -34,6 +34,10 @@ const REACHES =
 /** True where a sentence (folded, single spaces) supposes something, so that it asks and never tells. */
 export const supposes = (text: string): boolean => SUPPOSING.test(`${text} `) || (IF.test(`${text} `) && REACHES.test(text))
 
+const PLAIN = /^(?:y )?esta (?:bien )?(?:pisad|compactad|apretad|apisonad)|\bque tan (?:grande|anch|alt|larg)/
+/** Asked without a mark: nobody tells the assistant that a pile is packed well, or how big it is to be. */
+export const asksAnyway = (text: string): boolean => supposes(text) || PLAIN.test(text)
+
 const SELLING =
   /\b(?:(?:can|could|may|should) (?:we|i) (?:still )?(?:sell|spare|ship)|(?:how much|how many tons?)\b.*\b(?:sell|spare)|(?:podemos|puedo|podriamos|podria) vender|cuant[oa]s?\b.*\bvender)\b/
 /** "can we spare 100 ton", "how much can we sell". */

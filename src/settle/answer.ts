@@ -48,6 +48,9 @@ const standsAlone = (q: Question, acts: Act[]): boolean =>
     )
   })
 
+/** Slots that are answered by a name or a word, never by a number. */
+const NAMED = new Set(['pile', 'toPile', 'crop', 'finding', 'why'])
+
 /** How a message answers a question; undefined where it does not. */
 export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefined => {
   const own = q.to === c.message.from
@@ -76,6 +79,10 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
     const ch = b.pick === 'last' ? real.at(-1) : real[b.pick - 1]
     if (ch && !(code === 'ask-same')) return ofChoice(q, ch)
   }
+  // "1" where no number is asked for: the first of the choices
+  const nth = b.numbers.length === 1 && b.size === 1 && b.numbers[0]!.unit === undefined ? b.numbers[0]!.num! : 0
+  if (Number.isInteger(nth) && nth >= 1 && nth <= q.choices.length && (q.slot === undefined || NAMED.has(q.slot)) && (own || replied))
+    return ofChoice(q, q.choices[nth - 1]!)
   switch (code) {
     case 'ask-same':
       if (b.more || (b.no && !b.same)) return { act: 'sure' }

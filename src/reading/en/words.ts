@@ -61,7 +61,7 @@ export const EN_WORDS: Record<string, string> = {
     'lifted, lifted up, blew, blown, blew off, blew back, blew up, blew loose, flapped, flipped, flipped back, peeled up, took off, came loose, come loose, came up, is up, loosened, is loose, flapping, pulled loose, got under, is flapping, whipped',
   // measures
   'unit:load':
-    'load, loads, lds, ld, lods, laods, wagon, wagons, wagonload, wagon load, wagon loads, truckload, truck load, truckloads, truck loads, truck, trucks, box, boxes, boxload, boxloads, box load, box loads, trailer, trailers, trip, trips, cart, carts, cartloads, dump, dumps, semi, semis, semi loads, wagonloads, lodes, loades',
+    'lod, lods, laods, laod, load, loads, lds, ld, lods, laods, wagon, wagons, wagonload, wagon load, wagon loads, truckload, truck load, truckloads, truck loads, truck, trucks, box, boxes, boxload, boxloads, box load, box loads, trailer, trailers, trip, trips, cart, carts, cartloads, dump, dumps, semi, semis, semi loads, wagonloads, lodes, loades',
   'unit:bucket':
     'bucket, buckets, bckts, bkts, bkt, bucketful, bucketfuls, scoop, scoops, loader bucket, loader buckets, bucket loads, bucketloads, skid loader buckets, buckts',
   'unit:batch': 'batch, batches, btch, mix, mixes, mixer, mixer load, mixer loads, mixers, tmr loads, batchs',
@@ -117,7 +117,7 @@ export const EN_WORDS: Record<string, string> = {
   'mat:plastic':
     'plastic, plastics, sheet, sheets, cover, covers, film, plstc, poly, black plastic, white plastic, plastik, bunker cover, silage plastic, plasic, plactic',
   'mat:second plastic':
-    'second plastic, second sheet, other plastic, 2nd plastic, 2nd sheet, double plastic, second layer of plastic, second cover, top plastic, another plastic on top',
+    '2nd plastic, 2nd sheet, 2nd cover, 2nd layer of plastic, second plastic, second sheet, other plastic, 2nd plastic, 2nd sheet, double plastic, second layer of plastic, second cover, top plastic, another plastic on top',
   'mat:barrier film':
     'barrier film, oxygen barrier, ob film, barrier, underlay, clear film, vapor barrier, oxygen barrier film, o2 barrier, thin film',
   'mat:mesh': 'mesh, net, netting, bird net, protective mesh, mesh cover, bird netting, screen, nets, mash, messh',
@@ -237,7 +237,7 @@ export const EN_WORDS: Record<string, string> = {
     'not, didnt, dint, havent, hasnt, wasnt, no, never, dont, doesnt, isnt, nobody, none, wont, arent, cant, couldnt, did not, have not, has not, was not, no one, noone, aint, werent, without, nothing, missed, skipped, yet to, didn t, hadnt, forgot to, instead of, rather than, neither, no need, avoid',
   'm:hope': 'hope, hoping, hopefully, wish, pray, praying, fingers crossed, hopin, lets hope, knock on wood, better not',
   'm:plan':
-    'was going to, were going to, wanted to, meant to feed, was gonna, were gonna, gonna, going to, will, ill, well will, tomorrow, tmrw, need to, needs to, have to, gotta, got to, plan to, planning to, planning on, want to, wanna, lets, lets go, might, may, maybe, should, shall, supposed to, about to, wants to, ought to, later, would, could, can, must, thinking of, thinking about, figured we would, fixing to, fixin to, i will, we will, be sure to, dont forget, please, plan, next week, someday, would like to, looking to, remember, intend to, ready to, trying to, need, needs, wont be, will be, probably, better, time to, had better, aim to, meaning to',
+    'tell, was going to, were going to, wanted to, meant to feed, was gonna, were gonna, gonna, going to, will, ill, well will, tomorrow, tmrw, need to, needs to, have to, gotta, got to, plan to, planning to, planning on, want to, wanna, lets, lets go, might, may, maybe, should, shall, supposed to, about to, wants to, ought to, later, would, could, can, must, thinking of, thinking about, figured we would, fixing to, fixin to, i will, we will, be sure to, dont forget, please, plan, next week, someday, would like to, looking to, remember, intend to, ready to, trying to, need, needs, wont be, will be, probably, better, time to, had better, aim to, meaning to',
   'm:if':
     'if, in case, unless, when we, once we, as soon as, whenever, until, till, suppose, supposing, what if, say we, assuming, when its, when it',
   'm:tell':
@@ -265,7 +265,7 @@ export const EN_WORDS: Record<string, string> = {
   'qt:reach':
     'make it, make it to, get to, reach, enough to, enough for, enough feed, til, till, until, short, carry us, get us to, last to, last till, last until, make it till, make it until, through winter, to spring, have enough, be short, hold out, get by, get through, stretch, run short, come up short, what if, if we',
   'qt:density':
-    'packed enough, packed, tight enough, dense enough, density, porosity, packed good, packed tight, hows the packing, packing enough, packd, dense, heavy enough, pack enough, packed hard, how tight, how dense, pack good, packing ok, packed well, pounds per foot, packed down',
+    'packed enough, packed, tight enough, dense enough, density, porosity, packed good, packed tight, hows the packing, packing enough, packd, dense, heavy enough, pack enough, packed hard, how tight, how dense, pack good, packing ok, packed well, pounds per foot, packed down, how much air, air in, too much air, thin packing, packed loose, packed too loose, too loose, packing density',
   'qt:face':
     'fast enough, feeding fast, moving fast, face moving, inches a day, taking enough off, keeping up, fast enuf, enough off, inches per day, feeding rate, face rate, feed rate, feedin fast, how fast, keeping ahead, too slow, ahead of spoiling, ahead of the spoilage, stay ahead, moving enough, enough a day, enough per day',
   'qt:cover':
@@ -291,7 +291,7 @@ export const EN_WORDS: Record<string, string> = {
     'by, near, along, next to, under, underneath, beside, past, just past, against, around, toward, towards, close to, behind, clear to, all along, below, above, across from',
   // corrections
   'fix:make':
-    'make that, make it, make the, should be, should have been, shoulda been, shouldve been, change that to, change it to, supposed to be, meant, i meant, it was, that was, was really, actually, was actually, it is, really, correction, change to, its actually, that should be, that shouldve been, was supposed to be, fix that to, put it as, they were, those were, were, it wuz, i mean, that is, thats, thats really, meant to say, i meant to say, change, needs to be, really was, more like, sorry',
+    'mk that, mk it, make that, make it, make the, should be, should have been, shoulda been, shouldve been, change that to, change it to, supposed to be, meant, i meant, it was, that was, was really, actually, was actually, it is, really, correction, change to, its actually, that should be, that shouldve been, was supposed to be, fix that to, put it as, they were, those were, were, it wuz, i mean, that is, thats, thats really, meant to say, i meant to say, change, needs to be, really was, more like, sorry',
   'fix:no':
     'no, nope, no wait, wait, wait no, sorry, oops, whoops, my bad, actually, i mean, correction, er, scratch that, make that, no sorry, ope, oh sorry, hold on, no make that, no i mean, or rather, rather, hang on, excuse me, no its, no not, shoot, dang, no no, sorry i mean, nah, no it was, no that was, sorry that was, no thats, wrong, that was wrong, thats wrong, whoa, oh wait, wait make that, sry, uh no, wrong pile, wrong crop, wrong number, strike that, no actually',
   'fix:undo':

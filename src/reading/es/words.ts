@@ -215,7 +215,7 @@ export const ES_WORDS: Record<string, string> = {
     'no, nunca, todavia no, aun no, nadie, ni, ningun, ninguna, tampoco, ya no, nada, sin, todabia no, falta, faltan por, jamas, en vez de',
   'm:hope': 'ojala, espero, esperemos, primero dios, dios quiera, ojala que, ojala y',
   'm:plan':
-    'todavia vienen, todavia faltan, faltan por llegar, van a venir, queria, queriamos, querian, iba a, ibamos a, iban a, vamos a, voy a, va a, van a, hay que, tenemos que, tengo que, manana, quiero, queremos, pensamos, a ver si, habria que, deberiamos, debemos, falta, al rato, luego, ocupamos, necesitamos, necesito, planeamos, boy a, bamos a, ay que, tienen que, para manana, pienso, quisiera, puedes, pueden, podemos, toca, por favor, ahorita vamos, ire, iremos, echaremos, pondremos, taparemos, ahi vamos a, pa manana, hagan, pongan, echen, tapen, den, denle, mañana, el proximo, quieren, quiere, debo, deben, tal vez, quizas, quiza, a lo mejor, capaz que, puede que',
+    'dile a, diles que, dile que, todavia vienen, todavia faltan, faltan por llegar, van a venir, queria, queriamos, querian, iba a, ibamos a, iban a, vamos a, voy a, va a, van a, hay que, tenemos que, tengo que, manana, quiero, queremos, pensamos, a ver si, habria que, deberiamos, debemos, falta, al rato, luego, ocupamos, necesitamos, necesito, planeamos, boy a, bamos a, ay que, tienen que, para manana, pienso, quisiera, puedes, pueden, podemos, toca, por favor, ahorita vamos, ire, iremos, echaremos, pondremos, taparemos, ahi vamos a, pa manana, hagan, pongan, echen, tapen, den, denle, mañana, el proximo, quieren, quiere, debo, deben, tal vez, quizas, quiza, a lo mejor, capaz que, puede que',
   'm:if': 'si, cuando, en caso, a menos que, hasta que, en cuanto, mientras, y si, por si',
   'm:tell':
     'dicen, dijeron, dice, dijo, pronostico, anuncian, oi, escuche, segun, parece que va, creo que va, el vecino, la vecina, casi, jaja, jajaja, es broma, broma, soñe, sone, me acuerdo, pronosticaron, jeje, anunciaron',
@@ -240,7 +240,7 @@ export const ES_WORDS: Record<string, string> = {
   'qt:reach':
     'alcanza, alcanzar, faltara, suficiente, alcanzamos, llegamos, llegar, nos alcanza, si alcanza, alcanzara, va a alcanzar, llega, la hacemos, rinde, alcansa, llegara, faltar, va a faltar, nos va a faltar, hasta el, hasta la, y si, ajustamos, ajusta, completamos',
   'qt:density':
-    'bien pisado, bien pisada, apretado, apretada, bien compactado, bien compactada, densidad, compactado, compactada, pisado, pisada, suficiente pisado, bien apisonada, bien apisonado, compactacion',
+    'bien pisado, bien pisada, apretado, apretada, bien compactado, bien compactada, densidad, compactado, compactada, pisado, pisada, suficiente pisado, bien apisonada, bien apisonado, compactacion, cuanto aire, aire tiene, mucho aire, floja, flojo',
   'qt:face':
     'bastante rapido, suficiente rapido, avanzando, vamos rapido, dando rapido, rapido, pulgadas al dia, pulgadas por dia, avanza, lo suficiente al dia, suficiente por dia, sacando suficiente, pies por dia',
   'qt:cover':

@@ -55,8 +55,11 @@ export const cover = (p: Pool): Found | undefined => {
     pileAt >= 0 &&
     p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k > pileAt && k < first.k) >= 0 &&
     p.relation(pileAt) === undefined
+  const second =
+    first !== undefined && pileAt > first.k && has(first.i, 'mat:second plastic') && p.relation(pileAt) === 'on' && p.cat('v') < 0
   const verbless =
     given ||
+    second ||
     (first !== undefined &&
       p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
       (isOn || pileAt >= 0 || p.num(['ft']) >= 0) &&

@@ -51,12 +51,14 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
 const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).join(' ')
 
 const NOT_NAME = /^(the|a|an|la|el|al|del|los|las|uh|um|so|ok|okay|its|it|is|un|una)$/
+const PLAIN_PILE = /^(?:piles?|pilas?|monton|montones)$/
 const HESITATES = /^(uh|um|er|eh|este|thats|its)$/
 
 /** Names are short runs up to a number, a comma or another verb. */
 const takeName = (p: Pool, from: number): string | undefined => {
   let k = from
-  while (p.items[k] && (NOT_NAME.test(p.items[k]!.tokens[0]!.norm) || has(p.items[k], 'pileword')) && p.free(k)) k++
+  // "called pad 3": only the plain word for a pile is no part of a name
+  while (p.items[k] && (NOT_NAME.test(p.items[k]!.tokens[0]!.norm) || PLAIN_PILE.test(p.items[k]!.tokens[0]!.norm)) && p.free(k)) k++
   let end = k
   while (p.free(end) && end - k < 4) {
     const i = p.items[end]!
@@ -67,6 +69,18 @@ const takeName = (p: Pool, from: number): string | undefined => {
       // "dos robles": a name may begin with a number
       const next = p.items[end]
       if (next && p.free(end) && next.num === undefined && !next.sides && (next.senses.length === 0 || has(next, 'where:place'))) continue
+      break
+    }
+    // "pad 3": the number belongs to a word of place
+    if (
+      i.num !== undefined &&
+      i.unit === undefined &&
+      end > k &&
+      has(p.items[end - 1], 'pileword') &&
+      Number.isInteger(i.num) &&
+      i.num < 100
+    ) {
+      end++
       break
     }
     if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break

@@ -168,6 +168,11 @@ export const patch = (p: Pool): Found | undefined => {
   const tape = p.find(i => has(i, 'item:patch tape'))
   if (covers && what < 0 && tape < 0) return undefined
   if (p.find(i => i.sides !== undefined || has(i, 'mat:tires')) >= 0) return undefined
+  // "patched 3 holes and put the mesh back on" is two deeds
+  const relaid = p.find(
+    (i, k) => has(i, 'v:put') && k > Math.max(verb, base) && p.items.slice(k).some(x => has(x, 'mat:mesh') || has(x, 'mat:tires')),
+  )
+  if (verb >= 0 && relaid >= 0) out.bias! -= 4
   p.take(verb >= 0 ? verb : base)
   // "put tape on 3 holes"
   out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put') >= 0)

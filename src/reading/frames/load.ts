@@ -1,5 +1,5 @@
 import { has, hasCat, valueOf } from '../item.ts'
-import type { Pool } from '../pool.ts'
+import { isThin, type Pool } from '../pool.ts'
 import { countsUnknown, WEIGHT } from './amounts.ts'
 import { type Found, hasVague, inLb, isEach, takeColour, takeCrop, takePile, takeVague } from './slots.ts'
 
@@ -67,7 +67,14 @@ export const load = (p: Pool): Found | undefined => {
     p.num([undefined], i => i.num! < 300) >= 0 &&
     p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 &&
     p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || hasCat(i, 'group') || hasCat(i, 'item')) < 0
-  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop && !inAll) return undefined
+  // "corn pad 3": how much is to be asked
+  const bareThing =
+    cropAt >= 0 &&
+    p.cat('pile') >= 0 &&
+    p.items.length <= 5 &&
+    p.items.every(i => isThin(i) || hasCat(i, 'crop') || hasCat(i, 'pile') || hasCat(i, 'say'))
+  if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop && !inAll && !bareThing)
+    return undefined
   if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again && !inAll) return undefined
   // "3 loads to go on north"
   if (p.sense('thing:left') >= 0 && verb < 0) return undefined

@@ -33,7 +33,9 @@ export const supply = (p: Pool): Found | undefined => {
     const s = p.take(sides)!.sides!
     out.slots.widthFt = Math.min(s[0]!, s[1]!)
     out.slots.lengthFt = Math.max(s[0]!, s[1]!)
-    if (n < 0) out.slots.count = 1
+    // "bought to fifty by one fifty plastics"
+    const two = /^(?:to|too)$/.test(p.items[sides - 1]?.tokens[0]?.norm ?? '') && /s$/.test(i?.tokens.at(-1)?.norm ?? '')
+    if (n < 0) out.slots.count = two ? 2 : 1
   }
   p.takeAll('v:buy', 'v:have', 'v:use', 'item:patch tape', 'mat:plastic', 'unit:load')
   if (ITEMS.includes(item) || item === 'patch tape') out.bias! += 0.5
