@@ -1,17 +1,29 @@
 import type { Book } from './book/book.ts'
 import { type Body, ENTRY_VERSION } from './book/entries.ts'
-import type { Question } from './book/questions.ts'
+import type { Message, Question } from './book/questions.ts'
 import type { Desks } from './desk.ts'
 import type { CoreParts } from './pipeline.ts'
 import type { Due, Reply } from './ports.ts'
 import { type Instant, localTime } from './units/calendar.ts'
+import { isPhone } from './units/phone.ts'
 import { due } from './watch/due.ts'
 import { figuresFrom } from './watch/figures.ts'
 import { type DueItem, TAPPED } from './watch/item.ts'
 import { type Landing, landing } from './watch/people.ts'
 
 /** What a reminder, and what an asking after something undone, can be answered with by a tap; in this order. */
-const ANSWERS = { reminder: ['done', 'hour', 'tomorrow'], patched: ['patched', 'later'], walked: ['walked', 'later'] } as const
+const ANSWERS = {
+  reminder: ['done', 'hour', 'tomorrow'],
+  patched: ['patched', 'later'],
+  walked: ['walked', 'later'],
+  hail: ['hail', 'none', 'walked'],
+  wind: ['wind', 'none', 'walked'],
+  // inches: whoever types "2" means as much by it as who takes the second choice
+  rain: [1, 2, 3, 'none'],
+} as const
+
+const labelOf = (value: string | number): Message =>
+  typeof value === 'number' ? { code: 'choice-inches', data: { inches: value } } : { code: `choice-${value}`, data: {} }
 
 /** What can be answered by a tap stands as an open question until it is, or comes again. */
 const buttonsOf = (item: DueItem, { chat, person, lang }: Landing, channel: string, at: Instant): Question | undefined => {
@@ -26,7 +38,7 @@ const buttonsOf = (item: DueItem, { chat, person, lang }: Landing, channel: stri
     at,
     source: { channel, chat, id: '', edit: '' },
     ask: { code: ask.code, data: { ...ask.data, ...(item.reminder ? { id: item.reminder } : { piles: item.offer!.piles }) } },
-    choices: ANSWERS[kind].map(value => ({ label: { code: `choice-${value}`, data: {} }, act: 'fill', value })),
+    choices: ANSWERS[kind].map(value => ({ label: labelOf(value), act: 'fill', value })),
     slot: TAPPED,
     drafts: [],
   }
@@ -41,7 +53,10 @@ const earlierOf = (book: Book, q: Question): Body[] =>
 const sameThing = (a: Question, b: Question): boolean =>
   a.ask.data.id !== undefined || b.ask.data.id !== undefined ? a.ask.data.id === b.ask.data.id : a.choices[0]?.value === b.choices[0]?.value
 
-/** The clock's way through the house: due, append, say. What was said is an entry, so that nothing is said twice. */
+/**
+ * The clock's way through the house: due, append, say. What was said is an entry, so that nothing is said twice. What goes to
+ * a telephone goes by text message, whatever the farm's channel is.
+ */
 export const makeTick =
   ({ log, zone, say, answer, alerts }: CoreParts, desks: Desks) =>
   (farm: string, channel: string, at: Instant): Due[] => {
@@ -51,7 +66,8 @@ export const makeTick =
     for (const item of due(book, { at, zone }, { ...figuresFrom(book, { day, at, zone }, answer), ...(alerts && { alerts }) })) {
       const where = landing(book, item.to)
       const text = [item.message].flat().map(x => say(x, where.lang))
-      const q = buttonsOf(item, where, channel, at)
+      const by = isPhone(where.chat ?? '') ? 'sms' : channel
+      const q = buttonsOf(item, where, by, at)
       const replies: Reply[] =
         where.chat === undefined
           ? []
@@ -68,7 +84,7 @@ export const makeTick =
         ...(q ? [...earlierOf(book, q), { kind: 'ask', question: q } as const] : []),
       ]
       const entries = bodies.map((body, k) => ({ v: ENTRY_VERSION, n: book.last + 1 + k, at, by: 'clock', body }))
-      desks.keep(farm, entries, () => log.append(farm, channel, entries, replies))
+      desks.keep(farm, entries, () => log.append(farm, by, entries, replies))
       if (replies.length) out.push({ due: item.at, farm, replies })
     }
     return out

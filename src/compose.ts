@@ -5,6 +5,7 @@ import { apply, type Book, setting } from './book/book.ts'
 import { type Body, ENTRY_VERSION } from './book/entries.ts'
 import type { Datum } from './book/questions.ts'
 import { type Config, readConfig } from './config.ts'
+import { openPictures, type Pictures } from './edges/pictures.ts'
 import { loadPrompts } from './edges/prompts.ts'
 import { openStore, type Store } from './edges/store.ts'
 import { answer, pilesFor } from './figures/asked/answer.ts'
@@ -62,6 +63,7 @@ export interface House {
   say: Say
   store: Store
   core: Core
+  pictures: Pictures
   /** What messages came to that an earlier process had stored, but not settled, when it ended. */
   recovered: Result[]
 }
@@ -82,10 +84,19 @@ export interface HouseOptions {
  */
 export const openHouse = (config: Config, o: HouseOptions): House => {
   const say = makeSay()
-  const store = openStore(config.data, { durable: ['telegram'], passing: o.passing })
+  const store = openStore(config.data, { durable: ['telegram', 'sms'], passing: o.passing })
+  const pictures = openPictures(config.data)
   try {
-    const core = makeCore({ log: store, zone: config.zone, say, answer: withWatch, pilesFor, firstOwns: o.firstOwns, alerts: o.alerts })
-    return { say, store, core, recovered: recover(store, core) }
+    const core = makeCore({
+      log: store,
+      zone: config.zone,
+      say,
+      answer: withWatch(pictures),
+      pilesFor,
+      firstOwns: o.firstOwns,
+      alerts: o.alerts,
+    })
+    return { say, store, core, pictures, recovered: recover(store, core) }
   } catch (error) {
     store.close()
     throw error
@@ -108,8 +119,11 @@ const recover = (store: Store, core: Core): Result[] => {
   return results
 }
 
-/** The watch plans the walks of the covers, so it says when the next one is. */
-const withWatch: typeof answer = (book, ask, now) => answer(book, ask, now, { nextCheck: pile => checkPlan(book, pile)?.due })
+/** The watch plans the walks of the covers, so it says when the next one is; the pictures lie beside the book. */
+const withWatch =
+  (pictures: Pictures): typeof answer =>
+  (book, ask, now) =>
+    answer(book, ask, now, { nextCheck: pile => checkPlan(book, pile)?.due, pictures: pictures.of })
 
 /** A house that knows no farm and remembers nothing. */
 const bareCore = (config: Config): Core => {

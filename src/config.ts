@@ -12,6 +12,17 @@ const address = text.refine(
   'must be an address that begins with http:// or https://',
 )
 
+/** RFC 2104, section 3: a key shorter than the hash weakens it; 32 characters of text hold at least 128 bits where they are random. */
+const LEAST_SECRET = 32
+const SMS_PORT = 8475
+
+/** "127.0.0.1:8443", or a port alone on loopback; undefined for what is neither. */
+const listenOf = (text: string): { host: string; port: number } | undefined => {
+  const m = /^(?:(.+):)?(\d{1,5})$/.exec(text)
+  return m && Number(m[2]) <= 65_535 ? { host: m[1] ?? '127.0.0.1', port: Number(m[2]) } : undefined
+}
+const HOOK_LISTEN = '127.0.0.1:8443'
+
 const Env = z.object({
   PILEHAND_DATA: text,
   PILEHAND_ZONE: text.refine(
@@ -22,6 +33,15 @@ const Env = z.object({
     v => v === undefined || /^\d+:[\w-]{30,}$/.test(v),
     'is not a bot token; it looks like 123456:ABC…, as the bot’s maker gave it',
   ),
+  TELEGRAM_WEBHOOK: text.refine(
+    v => v === undefined || (/^https:\/\//.test(v) && URL.canParse(v)),
+    'must be the address that Telegram can call, and begin with https://',
+  ),
+  TELEGRAM_WEBHOOK_LISTEN: text.refine(
+    v => v === undefined || listenOf(v) !== undefined,
+    'must be where this program listens, like 127.0.0.1:8443',
+  ),
+  TELEGRAM_WEBHOOK_SECRET: text.refine(v => v === undefined || /^[\w-]{16,256}$/.test(v), 'must be 16 to 256 letters, digits, _ or -'),
   TELEGRAM_API_ROOT: text.refine(v => v === undefined || /^https?:\/\//.test(v), 'must begin with http:// or https://'),
   OWNER_CODE: text,
   MODEL_URL: address,
@@ -33,11 +53,18 @@ const Env = z.object({
     'must be a latitude and a longitude in degrees, like 43.07,-89.40',
   ),
   WEATHER_AREA: text,
+  SMS_SECRET: text.refine(
+    v => v === undefined || v.length >= LEAST_SECRET,
+    `must be ${LEAST_SECRET} characters or more; \`openssl rand -hex 32\` makes one`,
+  ),
+  SMS_HOST: text,
+  SMS_PORT: text.refine(v => v === undefined || (/^\d{1,5}$/.test(v) && Number(v) <= 65_535), 'must be a port, 0 to 65535'),
+  SMS_SEND_URL: address,
 })
 
 /** "43.07,-89.40" as degrees north and east; undefined where it is no place on earth. */
 const placeOf = (text: string): { lat: number; lon: number } | undefined => {
-  const [lat, lon, ...rest] = text.split(/[,;\s]+/).map(Number)
+  const [lat, lon, ...rest] = text.split(/[,;\s]+/).map(p => (p === '' ? Number.NaN : Number(p)))
   const there = rest.length === 0 && lat !== undefined && lon !== undefined && Math.abs(lat) <= 90 && Math.abs(lon) <= 180
   return there ? { lat, lon } : undefined
 }
@@ -45,12 +72,15 @@ const placeOf = (text: string): { lat: number; lon: number } | undefined => {
 export interface Config {
   data: string
   zone: string
-  telegram?: { token: string; apiRoot?: string }
+  /** With `webhook` Telegram calls us; without it we ask. */
+  telegram?: { token: string; apiRoot?: string; webhook?: { url: string; host: string; port: number; secret?: string } }
   ownerCode?: string
   /** The second reader. Without it no message leaves this machine, but for the crew's chat itself. */
   model?: { url: string; name?: string; key?: string }
   /** An alert feed of the weather, off where it is not set; the place may come from the book. */
   weather?: { url: string; place?: { lat: number; lon: number }; area?: string }
+  /** The door for text messages, closed where it has no secret. */
+  sms?: { secret: string; host: string; port: number; sendUrl?: string }
 }
 
 export type ConfigResult = { ok: true; config: Config } | { ok: false; code: 'config-wrong'; data: { name: string; why: string } }
@@ -63,13 +93,30 @@ export const readConfig = (env: Record<string, string | undefined>): ConfigResul
     return { ok: false, code: 'config-wrong', data: { name: String(i.path[0] ?? ''), why: i.message } }
   }
   const e = r.data
+  const lost = (['SMS_HOST', 'SMS_PORT', 'SMS_SEND_URL'] as const).find(name => e[name] !== undefined)
+  if (lost && e.SMS_SECRET === undefined)
+    return { ok: false, code: 'config-wrong', data: { name: lost, why: 'needs SMS_SECRET, which opens the door for text messages' } }
   return {
     ok: true,
     config: {
       data: e.PILEHAND_DATA ?? './data',
       zone: e.PILEHAND_ZONE ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
       ...(e.TELEGRAM_TOKEN
-        ? { telegram: { token: e.TELEGRAM_TOKEN, ...(e.TELEGRAM_API_ROOT ? { apiRoot: e.TELEGRAM_API_ROOT } : {}) } }
+        ? {
+            telegram: {
+              token: e.TELEGRAM_TOKEN,
+              ...(e.TELEGRAM_API_ROOT ? { apiRoot: e.TELEGRAM_API_ROOT } : {}),
+              ...(e.TELEGRAM_WEBHOOK
+                ? {
+                    webhook: {
+                      url: e.TELEGRAM_WEBHOOK,
+                      ...listenOf(e.TELEGRAM_WEBHOOK_LISTEN ?? HOOK_LISTEN)!,
+                      ...(e.TELEGRAM_WEBHOOK_SECRET ? { secret: e.TELEGRAM_WEBHOOK_SECRET } : {}),
+                    },
+                  }
+                : {}),
+            },
+          }
         : {}),
       ...(e.OWNER_CODE ? { ownerCode: e.OWNER_CODE } : {}),
       ...(e.MODEL_URL
@@ -81,6 +128,16 @@ export const readConfig = (env: Record<string, string | undefined>): ConfigResul
               url: e.WEATHER_URL,
               ...(e.WEATHER_PLACE ? { place: placeOf(e.WEATHER_PLACE)! } : {}),
               ...(e.WEATHER_AREA ? { area: e.WEATHER_AREA } : {}),
+            },
+          }
+        : {}),
+      ...(e.SMS_SECRET
+        ? {
+            sms: {
+              secret: e.SMS_SECRET,
+              host: e.SMS_HOST ?? '127.0.0.1',
+              port: Number(e.SMS_PORT ?? SMS_PORT),
+              ...(e.SMS_SEND_URL ? { sendUrl: e.SMS_SEND_URL } : {}),
             },
           }
         : {}),

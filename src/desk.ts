@@ -19,7 +19,12 @@ export interface Desks {
   of(farm: string): Desk
   read(desk: Desk, text: string, at: Instant, lang: Lang, from?: string): Reading
   /** Numbered and dated entries of what a message came to. */
-  entries(book: Book, bodies: Body[], message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>): Entry[]
+  entries(
+    book: Book,
+    bodies: Body[],
+    message: Pick<Incoming, 'channel' | 'chat' | 'id' | 'edit' | 'edits' | 'at' | 'from'>,
+    raised?: string,
+  ): Entry[]
   /** Takes entries into the book and stores them, all or nothing: the book in memory must not run ahead of the log. */
   keep<T>(farm: string, entries: Entry[], store: () => T): T
 }
@@ -56,13 +61,19 @@ export const makeDesks = (log: EventLog, zone: string): Desks => {
         explain: from === undefined,
       })
     },
-    entries: (book, bodies, message) =>
+    entries: (book, bodies, message, raised) =>
       bodies.map((body, k) => ({
         v: ENTRY_VERSION,
         n: book.last + 1 + k,
         at: message.at,
         by: body.kind === 'event' ? personOf(book, body.event.by, message.from) : message.from,
-        source: { channel: message.channel, chat: message.chat, id: message.edits ?? message.id, edit: message.edit },
+        source: {
+          channel: message.channel,
+          chat: message.chat,
+          id: message.edits ?? message.id,
+          edit: message.edit,
+          ...(raised !== undefined && { raised }),
+        },
         body,
       })),
     keep: (farm, entries, store) => {

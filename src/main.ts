@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import {
   FARM,
@@ -43,51 +44,84 @@ const startConsole = async (config: Config): Promise<void> => {
 
 const LOOK_MS = 60_000
 
-const startTelegram = async (config: Config, { token, apiRoot }: NonNullable<Config['telegram']>): Promise<void> => {
-  const { runTelegram } = await import('./edges/telegram/telegram.ts')
-  const { makeLogger } = await import('./edges/telegram/logger.ts')
-  const { makeCode } = await import('./edges/telegram/codes.ts')
+/** A door that the crew comes in by; the house behind it is the same. */
+interface Channel {
+  /** Resolves after `stop`; rejects where the channel can not go on. */
+  done: Promise<void>
+  /** Replies wait in the outbox that no message of its own brought. */
+  wake(): void
+  stop(): Promise<void>
+}
+
+const channelsOf = async (config: Config, house: ReturnType<typeof openHouse>, code: string): Promise<Channel[]> => {
+  const { core, say, store } = house
+  const second = await secondFor(config, core)
+  const common = {
+    ...(second && { second }),
+    handle: core.handle,
+    book: () => core.book(FARM),
+    say,
+    ownerCode: code,
+    zone: config.zone,
+    folder: config.data,
+  }
+  const channels: Channel[] = []
+  if (config.telegram) {
+    const { runTelegram } = await import('./edges/telegram/telegram.ts')
+    const { makeLogger } = await import('./edges/telegram/logger.ts')
+    const { token, apiRoot, webhook } = config.telegram
+    channels.push(runTelegram({ ...common, log: store, pictures: house.pictures, token, apiRoot, webhook, logger: makeLogger(token) }))
+  }
+  if (config.sms) {
+    const { runSms } = await import('./edges/sms.ts')
+    const { pino } = await import('pino')
+    const logger = pino({ base: null }, process.stderr)
+    channels.push(runSms({ ...common, log: store, ...config.sms, logger }))
+  }
+  return channels
+}
+
+const startChannels = async (config: Config): Promise<void> => {
+  const { makeCode } = await import('./edges/joining/codes.ts')
   const { PERSON } = await import('./edges/console.ts')
   let weather: Awaited<ReturnType<typeof weatherFor>>
   const house = openHouse(config, { firstOwns: false, alerts: () => weather?.alerts() ?? [] })
-  const { core, say, store } = house
+  const { core, store } = house
   let timer: NodeJS.Timeout | undefined
   try {
     freeOwnersPlace(house, PERSON)
     const code = config.ownerCode ?? ownerCode(house, makeCode)
     if (!hasOwner(house))
-      process.stdout.write(`Owner code: ${code}\nSend it to the bot in a private chat; whoever sends it first owns the book.\n`)
-    const second = await secondFor(config, core)
-    const channel = runTelegram({
-      ...(second && { second }),
-      handle: core.handle,
-      book: () => core.book(FARM),
-      say,
-      log: store,
-      token,
-      apiRoot,
-      ownerCode: code,
-      zone: config.zone,
-      logger: makeLogger(token),
-    })
+      process.stdout.write(
+        `Owner code: ${code}\nSend it to the bot in a private chat, or by text message; whoever sends it first owns the book.\n`,
+      )
+    const channels = await channelsOf(config, house, code)
+    const stop = (): void => {
+      for (const c of channels) void c.stop()
+    }
+    // One that can not go on takes the others with it: a farm must not be half heard.
+    const over = Promise.allSettled(channels.map(c => c.done.finally(stop)))
+    /** What goes to a telephone finds its own channel. */
+    const tick = (): void => {
+      if (core.tick(FARM, 'telegram', now()).length) for (const c of channels) c.wake()
+    }
     let broken: unknown
     // Read again at least every minute: a machine that slept has missed its timer.
     const beat = (): void => {
       try {
-        if (core.tick(FARM, 'telegram', now()).length) channel.wake()
+        tick()
         timer = setTimeout(beat, Math.min(LOOK_MS, Math.max(1000, Date.parse(core.next(FARM, now())) - Date.now())))
       } catch (error) {
         broken = error
-        void channel.stop()
+        stop()
       }
     }
     beat()
-    weather = await weatherFor(config, house, () => {
-      if (core.tick(FARM, 'telegram', now()).length) channel.wake()
-    })
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void channel.stop())
-    await channel.done
+    weather = await weatherFor(config, house, tick)
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, stop)
+    const ends = await over
     if (broken !== undefined) throw broken
+    for (const end of ends) if (end.status === 'rejected') throw end.reason
   } finally {
     clearTimeout(timer)
     weather?.stop()
@@ -105,6 +139,7 @@ const weatherFor = async (config: Config, { core }: ReturnType<typeof openHouse>
   return startWeather({
     url,
     place: { ...place, ...(area && { area }) },
+    file: join(config.data, 'weather.json'),
     onNews,
     trouble: why => process.stderr.write(`Weather feed: ${why}\n`),
   })
@@ -163,7 +198,7 @@ const demo = (config: Config): Promise<void> =>
   })
 
 const commands: Record<string, (config: Config) => Promise<void>> = {
-  start: config => (config.telegram ? startTelegram(config, config.telegram) : startConsole(config)),
+  start: config => (config.telegram || config.sms ? startChannels(config) : startConsole(config)),
   lines,
   explain,
   demo,

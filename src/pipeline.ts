@@ -4,12 +4,14 @@ import type { Body } from './book/entries.ts'
 import type { Message, Question } from './book/questions.ts'
 import { makeTick } from './clockwork.ts'
 import { makeDesks } from './desk.ts'
-import type { Due, EventLog, Incoming, Lang, Result, Role } from './ports.ts'
+import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import type { Act, Reading } from './reading/reading.ts'
 import type { Say } from './saying/say.ts'
+import { isPlain } from './settle/plain.ts'
 import { guessed, type Settled, settle } from './settle/settle.ts'
 import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
+import type { Alert } from './watch/alerts.ts'
 import { nextDue } from './watch/due.ts'
 import { ofPerson } from './watch/settings.ts'
 
@@ -26,6 +28,8 @@ export interface CoreParts {
   say: Say
   /** Works out one ask from the book; a failure says what is missing. */
   answer: (book: Book, ask: Ask, now: Moment) => Answer | Refused
+  /** What a weather feed warned of, where one is set up. */
+  alerts?: () => Alert[]
   /** The piles a question without a name is about. */
   pilesFor: (book: Book, ask: Ask) => string[]
   /** For channels that know no members of their own: the first sender owns the farm. */
@@ -54,6 +58,12 @@ const PER_PILE = new Set(['left', 'face', 'density', 'status', 'loss', 'mix', 'r
 const setLang = (book: Book, person: string): Lang | undefined => {
   const set = book.settings.get(ofPerson(person, 'lang'))
   return set === 'en' || set === 'es' ? set : undefined
+}
+
+/** The pictures that an answer shows: the first with its words, the others after it. */
+const withPictures = (reply: Reply, answers: Answer[]): Reply[] => {
+  const [first, ...rest] = answers.flatMap(a => (Array.isArray(a.pictures) ? (a.pictures as string[][]).flat() : []))
+  return first === undefined ? [reply] : [{ ...reply, picture: first }, ...rest.map(picture => ({ to: reply.to, text: '', picture }))]
 }
 
 export const makeCore = (parts: CoreParts): Core => {
@@ -113,7 +123,7 @@ export const makeCore = (parts: CoreParts): Core => {
     if (asks.length && asks[0]!.about !== 'why')
       bodies.push({ kind: 'setting', name: `asked:${message.chat}`, value: JSON.stringify(asks) })
     bodies.push(...settled.entries)
-    const entries = desks.entries(book, bodies, message)
+    const entries = desks.entries(book, bodies, message, settled.raised)
     return desks.keep(message.farm, entries, () => {
       const text = words(
         book,
@@ -128,10 +138,11 @@ export const makeCore = (parts: CoreParts): Core => {
         text: text.map(t => say(t, setLang(book, message.from) ?? lang)).join('\n'),
         under: message.edits ?? message.id,
         ...(q && asked(q, lang)),
+        ...(isPlain(book, settled, reading, message, now.day) && { plain: true }),
       }
       const { outcome, recorded, withdrawn } = settled
       const answers = told.flatMap(t => (isAnswer(t.got) ? [t.got] : []))
-      const result: Result = { outcome, recorded, withdrawn, asks, answers, replies: text.length ? [reply] : [] }
+      const result: Result = { outcome, recorded, withdrawn, asks, answers, replies: text.length ? withPictures(reply, answers) : [] }
       log.settle(message, entries, result)
       return result
     })
@@ -143,8 +154,10 @@ export const makeCore = (parts: CoreParts): Core => {
     const last = book.settings.get(`asked:${chat}`)
     if (typeof last !== 'string') return { code: 'nothing-to-explain', data: {} }
     const how: Message[] = []
-    for (const ask of JSON.parse(last) as Ask[]) {
+    const asks = JSON.parse(last) as Ask[]
+    for (const ask of asks) {
       const got = parts.answer(book, ask, moment)
+      if (asks.length > 1 && ask.pile !== undefined) how.push({ code: 'how-of', data: { pile: ask.pile } })
       if (isAnswer(got)) how.push(...((got.how as Message[] | undefined) ?? []))
       else how.push(got)
     }

@@ -28,8 +28,84 @@ export interface Incoming {
   photo?: boolean
   /** In a group: the assistant was addressed by name. */
   addressed?: boolean
+  /** A voice note. Its `text` is empty until it was heard; the words then stand in `text`. */
+  voice?: Voice
+  /** What else may have been said, where the words come from a recogniser. */
+  heard?: HeardBeside
   /** A choice tapped: the question's id and the choice's place in it, from 0. `text` is then its label, `replyTo` the message that showed it. */
   pick?: { question: string; choice: number }
+}
+
+/** A voice note before it is heard: where its channel finds the sound again, and what it says of it. */
+export interface Voice {
+  /** The channel's own name for the sound: a path, a file's id. */
+  ref: string
+  seconds?: number
+  bytes?: number
+}
+
+/** Beside the words taken: other wordings that the sound may stand for, likeliest first, and whether the words themselves are in doubt. */
+export interface HeardBeside {
+  others: string[]
+  unsure: boolean
+}
+
+/** One word heard: where it stands in the note, in seconds, and how sure the recogniser is of it, 0 to 1. */
+export interface HeardWord {
+  word: string
+  from: number
+  to: number
+  sure: number
+}
+
+/** A whole wording, with the recogniser's weight of it, 0 to 1. */
+export interface Wording {
+  words: HeardWord[]
+  weight: number
+}
+
+/** What an ear made of a note: its wordings, best first (none: nothing was understood), and which language it listened for. */
+export interface Heard {
+  wordings: Wording[]
+  lang: Lang
+}
+
+/** A farm's own words, which a recogniser should know. */
+export interface FarmWords {
+  piles: string[]
+  boxes: string[]
+  people: string[]
+  words: string[]
+}
+
+/**
+ * A recogniser: 16 kHz mono sound to wordings. It is asked about one note at a time for each farm. Rejects with an `EarFault`
+ * ({code, data}) where it cannot listen: a program or model that is missing, an endpoint that does not answer.
+ */
+export interface Ear {
+  name: string
+  /** The languages that it can hear. */
+  langs: Lang[]
+  hear(sound: Float32Array, farm: FarmWords, lang: Lang, signal?: AbortSignal): Promise<Heard>
+  close(): void
+}
+
+/**
+ * What a channel does with a voice note: `hear(message, fetch)`.
+ *
+ * `message` has `text: ''` and `voice` ({ref, seconds?, bytes?} as the channel knows them); it is stored raw before anything else is done.
+ * `fetch` brings the note's bytes (OGG/Opus, as recorded); it is called at most once, and not at all where the note is too long or too
+ * large by `voice`, or was settled before. Notes of one farm are heard one after another, in the order of the calls.
+ *
+ * Resolves with the settled result, whose replies repeat the words heard (for a channel of the outbox they are queued by then: wake the
+ * post). What goes wrong with a note (no recogniser, unreadable sound, a failed `fetch`) is a result with a reply too. Rejects only with
+ * the store's fault, and with an AbortError where `close` came first: the note then waits in the store for the next start.
+ */
+export interface Listener {
+  hear(message: Incoming, fetch: () => Promise<Uint8Array>): Promise<Result>
+  /** Notes that an earlier process had stored and not settled, of one channel: heard now. `fetch` as above, for each of them. */
+  resume(channel: string, fetch: (message: Incoming) => Promise<Uint8Array>): Promise<Result[]>
+  close(): Promise<void>
 }
 
 export interface Reply {
@@ -43,6 +119,10 @@ export interface Reply {
   under?: string
   picture?: string
   file?: string
+  /** Path of an OGG/Opus file that says the text, where spoken answers are on. */
+  voice?: string
+  /** Says back what a message said in full, and nothing more: a channel may show that by a sign of its own. */
+  plain?: boolean
 }
 
 export interface Result {

@@ -17,6 +17,7 @@ export const ASKS = [
   'supplies',
   'who',
   'history',
+  'picture',
   'help',
   'why',
 ] as const
@@ -39,6 +40,10 @@ export interface Ask {
   addLb?: number
   /** More head than now, or fewer. */
   headMore?: number
+  /** More pounds than now, or fewer, a head and a day; and percent. */
+  perHeadMore?: number
+  perDayMore?: number
+  pctMore?: number
   /** Piles fed at once; empty for all that can be. */
   together?: string[]
   /** For `status`: what the feed in it is worth. */

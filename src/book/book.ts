@@ -115,6 +115,7 @@ export const apply = (book: Book, entry: Entry): void => {
       book.logged.push(l)
       book.byId.set(b.id, l)
       if (entry.source) push(book.bySource, sourceKey(entry.source), l)
+      if (entry.source?.raised !== undefined) push(book.bySource, sourceKey({ ...entry.source, id: entry.source.raised }), l)
       for (const p of pilesOf(b.event)) push(book.byPile, p, l)
       push(book.byType, b.event.type, l)
       grow(book, l)

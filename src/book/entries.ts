@@ -12,6 +12,8 @@ export interface Source {
   chat: string
   id: string
   edit: string
+  /** The message whose question it answers: what is recorded then belongs to both. */
+  raised?: string
 }
 
 /** What one line of the log can say. Lines are never changed; a correction is a `withdraw` and a new `event`. */

@@ -37,6 +37,8 @@ export interface Question {
   lang: Lang
   at: Instant
   source: Source
+  /** The message that began it, where this question followed from the answer to another. */
+  raised?: string
   ask: Message
   /** The slot that the answer fills, where it fills one. */
   slot?: string

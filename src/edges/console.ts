@@ -3,6 +3,7 @@ import type { Book } from '../book/book.ts'
 import type { Incoming, Reply, Result } from '../ports.ts'
 import type { Reading } from '../reading/reading.ts'
 import type { Instant } from '../units/calendar.ts'
+import { type Shown, shownBy, typed } from './choices.ts'
 
 export const CHANNEL = 'console'
 /** Whoever sits at the machine that keeps the book owns it. */
@@ -31,42 +32,6 @@ export interface ConsoleOptions {
 const LEAVE = /^(exit|quit|bye|salir|adi[oó]s)[.!]?$/i
 /** However far off the next hour is, the clock is read again by then: a laptop that slept has missed its timer. */
 const LOOK_MS = 60_000
-/** Slots whose values are numbers: a bare "2" is the value there, and never the second choice. */
-const NUMBERS = /^(count|amount|lb|.*(Ft|Lb|In|Pct|PerDay|PerHead)|ft|in|inches|mph|degF|hours|tractors|head|acres|cut)$/
-
-/** The question that the last reply put, as long as it is open. */
-interface Shown {
-  question: string
-  choices: string[]
-  /** The choices are numbered, and a number is one of them. */
-  numbered: boolean
-}
-
-const shownBy = (reply: Reply, book: Book): Shown | undefined => {
-  const q = reply.question === undefined ? undefined : book.questions.get(reply.question)
-  if (!q || !reply.choices?.length) return undefined
-  return {
-    question: q.id,
-    choices: reply.choices,
-    numbered: q.slot === undefined ? !/^ask-implausible|^ask-face-back/.test(q.ask.code) : !NUMBERS.test(q.slot),
-  }
-}
-
-const tidy = (text: string): string =>
-  text
-    .trim()
-    .toLowerCase()
-    .replace(/[.!]+$/, '')
-
-/** The choice that was typed: its words, or its number where the choices have numbers. */
-const typed = (text: string, shown: Shown | undefined): { question: string; choice: number; label: string } | undefined => {
-  if (!shown) return undefined
-  const number = shown.numbered ? /^\s*(\d{1,2})\s*[.)]?\s*$/.exec(text) : null
-  const choice = number ? Number(number[1]) - 1 : shown.choices.findIndex(c => tidy(c) === tidy(text))
-  const label = shown.choices[choice]
-  return label === undefined ? undefined : { question: shown.question, choice, label }
-}
-
 /** A reply as lines of text; choices on a line of their own. */
 const onScreen = (reply: Reply, shown: Shown | undefined): string => {
   const choices = reply.choices ?? []

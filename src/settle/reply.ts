@@ -18,7 +18,8 @@ export const answered = (r: Reading, c: Context): Settled | undefined => {
       if (c.role !== 'owner' && !owners?.includes(c.message.from)) continue
     }
     if (effect.act === 'drop') return { ...nothing('answered', m('closed-question')), entries: [close('dropped')] }
-    const out = nothing('recorded')
+    const raised = q.raised ?? q.source.id
+    const out: Settled = { ...nothing('recorded'), ...(raised !== '' && { raised }) }
     out.entries.push(close('answered'))
     if (effect.act === 'undo') {
       for (const id of q.undo ?? []) withdraw(out, c.book.byId.get(id), 'correction')
@@ -48,11 +49,14 @@ export const answered = (r: Reading, c: Context): Settled | undefined => {
       else needs.push(s.need)
     }
     if (needs.length) {
-      const next = question(
-        { ...c, message: { ...c.message, from: q.to } },
-        needs[0]!,
-        needs.map(n => n.draft),
-      )
+      const next = {
+        ...question(
+          { ...c, message: { ...c.message, from: q.to } },
+          needs[0]!,
+          needs.map(n => n.draft),
+        ),
+        raised,
+      }
       out.entries.push({ kind: 'ask', question: next })
       out.question = next
       if (!out.recorded.length) out.outcome = 'asked'

@@ -45,11 +45,13 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
     for (const l of some) withdraw(out, l, 'undo')
     return out
   }
-  if (!list.length) return undefined
+  if (!list.length || (fix.among && list.length < 2)) return undefined
   const plain = r.acts.find(a => a.mood === 'fact' && a.full && clear(a))
   const hit = corrected(list, fix, r)
   if (!hit) return undefined
   if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
+  // "ponle que fueron 4 botes de podrido": a whole report of another kind is no correction
+  if (plain && plain.frame === 'spoil' && hit.was.event.type !== 'spoil' && hit.was.event.type !== 'feed') return undefined
   if (fix.slots.strange !== undefined) return undefined
   if (!yours(hit.was)) return confirmed([hit.was], [hit.draft], c)
   // what went before was not understood: the correction may mean that, not the last record
@@ -72,7 +74,7 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
     return out
   }
   const s = certain(c, hit.draft)
-  const out = nothing('recorded')
+  const out: Settled = { ...nothing('recorded'), ...rootOf(hit.was, c) }
   if ('event' in s) record(out, s.event, hit.draft, c)
   else {
     ask(out, [s.need], c)
@@ -115,11 +117,40 @@ const same = (a: Event, b: Event): boolean => {
   return strip(a) === strip(b)
 }
 
+/** The record that a draft became once its question was answered. */
+const completes = (l: Logged, d: Draft): boolean => {
+  const e = l.event as unknown as Record<string, unknown>
+  return (
+    l.source?.raised !== undefined &&
+    e.type === d.type &&
+    Object.entries(d.slots).every(([k, v]) => k === 'said' || k === 'by' || v === undefined || e[k] === v)
+  )
+}
+
+/** "6" made "7": the edited message had answered a question, and now answers it otherwise. */
+const answerEdited = (r: Reading, c: Context, old: Logged[]): Settled | undefined => {
+  const own = old.filter(l => l.source?.raised !== undefined && l.source.id === c.message.id)
+  const hit = own.length && r.plain ? corrected(own, r.plain, r) : undefined
+  const s = hit && certain(c, hit.draft)
+  if (!s || !('event' in s)) return undefined
+  const out: Settled = { ...nothing('recorded'), raised: hit.was.source!.raised }
+  record(out, s.event, hit.draft, { ...c, message: { ...c.message, edits: c.message.id } })
+  return out
+}
+
+/** The message that a record goes back to, where it was told in this chat. */
+const rootOf = (l: Logged, c: Context): { raised?: string } => {
+  const { source } = l
+  return source?.chat === c.message.chat && source.channel === c.message.channel ? { raised: source.raised ?? source.id } : {}
+}
+
 /** An edited message: what it recorded before gives way to what it says now. */
 export const edited = (r: Reading, c: Context): Settled => {
   const source = { channel: c.message.channel, chat: c.message.chat, id: c.message.edits! }
   const old = eventsFrom(c.book, source)
-  const raised = [...c.book.questions.values()].filter(q => q.source.chat === c.message.chat && q.source.id === c.message.edits)
+  const raised = [...c.book.questions.values()].filter(
+    q => q.source.chat === c.message.chat && (q.source.id === c.message.edits || q.raised === c.message.edits),
+  )
   const ctx: Context = { ...c, message: { ...c.message, edits: undefined } }
   const fresh = r.acts.some(a => a.mood === 'fact') || r.asks.length ? told(r, ctx, []) : unread(r, ctx)
   const closing: Body[] = raised.map(q => ({ kind: 'close', question: q.id, how: 'dropped' }))
@@ -128,6 +159,11 @@ export const edited = (r: Reading, c: Context): Settled => {
       ? { ...nothing(old.length ? 'ignored' : fresh.outcome, old.length ? undefined : fresh.word), entries: closing, asks: fresh.asks }
       : { ...fresh, entries: [...closing, ...fresh.entries] }
   }
+  // what its question was answered with does not stand in its words: as long as they deny nothing of it, it holds
+  if (fresh.question && !fresh.recorded.length && fresh.question.drafts.every(d => old.some(l => completes(l, d))))
+    return { ...nothing('ignored'), entries: closing }
+  const answer = fresh.recorded.length || fresh.question ? undefined : answerEdited(r, ctx, old)
+  if (answer) return { ...answer, entries: [...closing, ...answer.entries] }
   const out: Settled = { ...fresh, withdrawn: [], entries: [...closing] }
   if (fresh.question) {
     // nothing is taken back until the new words are certain

@@ -3,6 +3,7 @@ import type { Body } from '../book/entries.ts'
 import type { Reading } from '../reading/reading.ts'
 import { notYours } from '../saying/ask.ts'
 import { TAPPED } from '../watch/item.ts'
+import { alerted } from './alerted.ts'
 import { lapsed, over } from './answer.ts'
 import { chored } from './chores.ts'
 import type { Context } from './context.ts'
@@ -24,7 +25,10 @@ export const settle = (r: Reading, c: Context): Settled => {
   if (c.role === 'stranger') return nothing('refused', m('refused-stranger'))
   const facts = r.acts.filter(a => a.mood === 'fact')
   const writes = facts.length > 0 || r.fix !== undefined
-  if (c.role === 'viewer' && !r.asks.length) return writes && !r.chatter ? nothing('refused', m('refused-viewer')) : unread(r, c)
+  const looks = r.wish?.kind === 'list' || r.chore?.kind === 'list' || r.chore?.kind === 'where'
+  if (c.role === 'viewer' && !r.asks.length && !looks) return writes && !r.chatter ? nothing('refused', m('refused-viewer')) : unread(r, c)
+  // a button that outlived its question says nothing any more: its label is no message
+  if (c.message.pick && !stands(c, c.message.pick.question)) return nothing('ignored')
   if (c.message.edits !== undefined) return wished(r, c) ?? edited(r, c)
   // the watch tells of what is let go; what needs no word, or got none in days, ends here
   const old = [...c.book.questions.values()].filter(q => q.chat === c.message.chat && lapsed(c, q) && (q.slot === TAPPED || over(c, q)))
@@ -32,9 +36,15 @@ export const settle = (r: Reading, c: Context): Settled => {
   return old.length ? { ...s, entries: [...old.map((q): Body => ({ kind: 'close', question: q.id, how: 'lapsed' })), ...s.entries] } : s
 }
 
+/** A question of this chat that may still be answered. */
+const stands = (c: Context, id: string): boolean => {
+  const q = c.book.questions.get(id)
+  return q !== undefined && q.chat === c.message.chat && (q.slot === TAPPED || !lapsed(c, q))
+}
+
 const answeredOrTold = (r: Reading, c: Context): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
-  const wish = wished(r, c) ?? chored(r, c)
+  const wish = wished(r, c) ?? alerted(r, c) ?? chored(r, c)
   if (wish) return wish
   const lesson = taught(r, c)
   if (lesson) return lesson

@@ -17,6 +17,8 @@ export interface Settled {
   asks: Ask[]
   /** The question put back, if one is. */
   question?: Question
+  /** The message whose question this one answered. */
+  raised?: string
   /** The message was longer than is read. */
   cut?: boolean
   /** A short line that is neither record nor question. */

@@ -17,7 +17,7 @@ export interface DueItem {
   lapses?: string[]
   /** The reminder that it is: it may be answered by done or later. */
   reminder?: string
-  /** What a tap under it records: these piles patched, or walked and found whole. */
+  /** What a tap under it records: these piles patched, or walked and found whole; or that the weather it asks about came. */
   offer?: Offer
 }
 
@@ -25,7 +25,7 @@ export interface DueItem {
 export const TAPPED = 'tapped'
 
 export interface Offer {
-  did: 'patched' | 'walked'
+  did: 'patched' | 'walked' | 'hail' | 'wind' | 'rain'
   piles: string[]
 }
 

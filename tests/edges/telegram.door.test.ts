@@ -59,7 +59,9 @@ describe('coming in', () => {
     await joinOwner()
     const first = await tell(alone(INES), INES, '/invite')
     const code = codeIn(first)!
-    expect(first).toBe(line('telegram-invite', { code, until: '2026-09-21', link: `https://t.me/creekhand_bot?start=${code}` }))
+    expect(first).toBe(
+      line('telegram-invite', { code, until: '2026-09-21', link: `https://t.me/creekhand_bot?start=${code}`, role: 'crew', name: '' }),
+    )
     expect(await tell(alone(TOMAS), TOMAS, `/start ${code}`)).toBe(line('telegram-crew', { name: 'Tomás' }, 'es'))
     expect(core.book().members.get('502')).toMatchObject({ role: 'crew', name: 'Tomás', lang: 'es', address: '502' })
     expect(await tell(alone(NOBODY), NOBODY, code)).toBe(line('telegram-code-spent'))

@@ -28,19 +28,19 @@ describe('what the house hears', () => {
   })
 
   it('captions, and says what a picture without one needs', async () => {
-    const photo = [{ file_id: 'f', file_unique_id: 'f', width: 90, height: 90 }]
+    const photo = [{ ...api.file(new Uint8Array([0xff, 0xd8, 0xff, 0xe0])), width: 90, height: 90 }]
+    expect(await tell(alone(INES), INES, '', { photo } as Partial<Message>)).toBe(line('telegram-picture-words'))
     api.say(alone(INES), INES, '', { photo, caption: 'coons got in creek' } as Partial<Message>)
     await quiet()
     expect(heard()).toMatchObject({ text: 'coons got in creek', photo: true })
     const count = core.heard.length
-    expect(await tell(alone(INES), INES, '', { photo } as Partial<Message>)).toBe(line('telegram-words-only'))
     // An album's other pictures belong to the caption of the first.
     api.say(alone(INES), INES, '', { photo, caption: 'and here', media_group_id: 'a' } as Partial<Message>)
     api.say(alone(INES), INES, '', { photo, media_group_id: 'a' } as Partial<Message>)
     api.say(alone(INES), INES, '', { pinned_message: { message_id: 1, date: 0, chat: alone(INES) } } as Partial<Message>)
     await quiet()
     expect(core.heard).toHaveLength(count + 1)
-    expect(texts(alone(INES)).filter(t => t === line('telegram-words-only'))).toHaveLength(1)
+    expect(texts(alone(INES)).filter(t => t === line('telegram-picture-words'))).toHaveLength(1)
   })
 
   it('nothing from other bots, nor in the name of a channel or of the group itself', async () => {

@@ -38,6 +38,7 @@ const start = (): void => {
     apiRoot: api.root,
     ownerCode: 'gatepost',
     zone: 'America/Chicago',
+    folder,
     logger: makeLogger(TOKEN, undefined, 'fatal'),
     pollSeconds: 5,
   })

@@ -91,7 +91,7 @@ describe('sending', () => {
       'telegram',
       [],
       [
-        { to: '501', text: 'Creek from above.', picture, choices: ['again'], question: 'q' },
+        { to: '501', text: 'Creek from above.', picture, choices: ['again'] },
         { to: '501', text: 'Gone.', picture: join(folder, 'nothing.png') },
         { to: '501', text: 'After.' },
       ],

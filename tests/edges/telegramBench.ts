@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import type { Chat, Message, User } from 'grammy/types'
 import { afterEach, beforeEach, expect } from 'vitest'
 import type { Message as Said } from '../../src/book/questions.ts'
+import { openPictures } from '../../src/edges/pictures.ts'
 import { openStore, type Store } from '../../src/edges/store.ts'
 import { makeLogger } from '../../src/edges/telegram/logger.ts'
 import type { Core, TelegramOptions } from '../../src/edges/telegram/options.ts'
@@ -33,7 +34,7 @@ const runs: TelegramRun[] = []
 
 /** The store and its core, without a channel. */
 export const open = (): void => {
-  store = openStore(folder, { durable: ['telegram'] })
+  store = openStore(folder, { durable: ['telegram'], passing: true })
   core = tinyCore(store)
 }
 export const start = (more: Partial<TelegramOptions> | ((core: Core) => Partial<TelegramOptions>) = {}): void => {
@@ -45,6 +46,8 @@ export const start = (more: Partial<TelegramOptions> | ((core: Core) => Partial<
     apiRoot: api.root,
     ownerCode: 'gatepost 9',
     zone: 'America/Chicago',
+    folder,
+    pictures: openPictures(folder),
     logger: makeLogger(TOKEN, { write: line => logged.push(line) }, 'trace'),
     pollSeconds: 5,
     retryMs: 20,

@@ -11,6 +11,7 @@ const run = runTelegram({
   log,
   apiRoot,
   token,
+  folder,
   ownerCode: 'GATEPOST',
   zone: 'America/Chicago',
   logger: makeLogger(token, undefined, 'fatal'),

@@ -1,8 +1,12 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer, type Server, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { concerns, type FeedAlert, inRing, kindsOf } from '../../src/edges/weather/alert.ts'
-import { near, parseFeed, startWeather, type Weather } from '../../src/edges/weather.ts'
+import { concerns, type FeedAlert, inRing, kindsOf, kmBetween } from '../../src/edges/weather/alert.ts'
+import { afterReading, type Kept, near } from '../../src/edges/weather/kept.ts'
+import { isList, parseFeed, startWeather, type Weather, type WeatherOptions, waitAfter } from '../../src/edges/weather.ts'
 
 /** A farm of our own at 43.10 north, 89.50 west, and a square around it. */
 const PLACE = { lat: 43.1, lon: -89.5 }
@@ -40,16 +44,20 @@ const feature = (id: string, event: string, more: Record<string, unknown> = {}, 
 const collection = (...features: unknown[]): string => JSON.stringify({ type: 'FeatureCollection', features })
 
 /** As in the examples of CAP 1.2, appendix A, shortened; our own figures. */
-const cap = (id: string, more: { type?: string; refs?: string; event?: string } = {}): string => `<?xml version="1.0" encoding="UTF-8"?>
+const cap = (
+  id: string,
+  more: { type?: string; refs?: string; event?: string; certainty?: string; area?: string; response?: string; expires?: string } = {},
+): string => `<?xml version="1.0" encoding="UTF-8"?>
 <alert xmlns="urn:oasis:names:tc:emergency:cap:1.2">
   <identifier>${id}</identifier><sender>storms@example.org</sender><sent>${hours(-4)}</sent>
   <status>Actual</status><msgType>${more.type ?? 'Alert'}</msgType><scope>Public</scope>
   ${more.refs ? `<references>storms@example.org,${more.refs},${hours(-5)}</references>` : ''}
-  <info><category>Met</category><event>${more.event ?? 'SEVERE THUNDERSTORM'}</event><urgency>Immediate</urgency><severity>Severe</severity>
-  <certainty>Observed</certainty><onset>${hours(-3)}</onset><expires>${hours(-1)}</expires>
+  <info><category>Met</category><event>${more.event ?? 'SEVERE THUNDERSTORM'}</event>${more.response ?? ''}<urgency>Immediate</urgency><severity>Severe</severity>
+  <certainty>${more.certainty ?? 'Observed'}</certainty><onset>${hours(-3)}</onset>${more.expires ?? `<expires>${hours(-1)}</expires>`}
   <headline>SEVERE THUNDERSTORM WARNING</headline><description>HAIL UP TO ONE INCH</description>
-  <area><areaDesc>Dry Creek</areaDesc><polygon>43,-90 43,-89 43.5,-89 43.5,-90 43,-90</polygon></area></info>
+  <area><areaDesc>Dry Creek</areaDesc>${more.area ?? '<polygon>43,-90 43,-89 43.5,-89 43.5,-90 43,-90</polygon>'}</area></info>
 </alert>`
+const bare = (xml: string): string => xml.replace(/<\?xml.*?\?>/, '')
 const kinds = (body: string): string[] => near(parseFeed(body) ?? [], PLACE).map(a => a.kind)
 
 describe('the formats', () => {
@@ -85,6 +93,65 @@ describe('the formats', () => {
     expect(near(parseFeed(collection(nowhere))!, { ...PLACE, area: 'WIC025' }).map(a => a.kind)).toEqual(['freeze'])
     expect(near(parseFeed(collection(nowhere))!, { ...PLACE, area: 'dry creek' }).map(a => a.kind)).toEqual(['freeze'])
   })
+  it('a test, a draft or an answer to another message is no alert, and a test takes nothing back', () => {
+    // CAP 1.2, 3.2.1: status and msgType
+    const first = feature('a', 'High Wind Warning')
+    for (const status of ['Exercise', 'System', 'Test', 'Draft'])
+      expect(kinds(collection({ ...first, properties: { ...first.properties, status } }))).toEqual([])
+    for (const messageType of ['Ack', 'Error']) expect(kinds(collection(feature('b', 'Hail Warning', { messageType })))).toEqual([])
+    const cancel = { messageType: 'Cancel', references: [{ identifier: 'a' }] }
+    expect(kinds(collection(first, feature('b', 'High Wind Warning', { ...cancel, status: 'Test' })))).toEqual(['wind'])
+    expect(kinds(collection(first, feature('b', 'High Wind Warning', { messageType: 'Error', references: ['a'] })))).toEqual([])
+  })
+  it('a watch, and what is no threat, are nothing to ask about', () => {
+    // CAP 1.2, 3.2.2: certainty "Possible" is p <= 50 %; severity "Minor" is "minimal to no known threat"
+    for (const [certainty, some] of [
+      ['Observed', 2],
+      ['Likely', 2],
+      ['Possible', 0],
+      ['Unlikely', 0],
+      ['Unknown', 0],
+    ] as const) {
+      expect(kinds(collection(feature('a', 'Severe Thunderstorm Watch', { certainty }))), certainty).toHaveLength(some)
+      expect(kinds(cap('a', { certainty })), certainty).toHaveLength(some)
+    }
+    expect(kinds(collection(feature('a', 'Wind Advisory', { severity: 'Minor' })))).toEqual([])
+  })
+  it('CAP: a circle, no end, several infos, all clear, and a cancellation without info', () => {
+    // a radius in km after the point; about 14.4 km lie between the point and the farm
+    expect(kinds(cap('a', { area: '<circle>43.2,-89.6 15</circle>' }))).toEqual(['hail', 'wind'])
+    expect(kinds(cap('a', { area: '<circle>43.2,-89.6 13</circle>' }))).toEqual([])
+    expect(near(parseFeed(cap('a', { expires: '' }))!, PLACE)).toMatchObject([{ kind: 'hail' }, { kind: 'wind' }])
+    expect(kinds(cap('a', { response: '<responseType>AllClear</responseType>' }))).toEqual([])
+    const info = /<info>[\s\S]*<\/info>/.exec(cap('a'))![0]
+    expect(kinds(cap('a').replace(info, `${info}${info}`))).toEqual(['hail', 'wind'])
+    const cancel = cap('b', { type: 'Cancel', refs: 'a' }).replace(info, '')
+    expect(kinds(`<alerts>${bare(cap('a'))}${bare(cancel)}</alerts>`)).toEqual([])
+    const prefixed = bare(cap('a'))
+      .replaceAll(/<(\/?)(\w)/g, '<$1cap:$2')
+      .replace('xmlns=', 'xmlns:cap=')
+    expect(kinds(prefixed)).toEqual(['hail', 'wind'])
+  })
+  it('GeoJSON: a hole in an outline is outside, and a multipolygon is any of its parts (RFC 7946, 3.1.6 and 3.1.7)', () => {
+    const hole = [
+      [-89.6, 43.05],
+      [-89.4, 43.05],
+      [-89.4, 43.15],
+      [-89.6, 43.15],
+      [-89.6, 43.05],
+    ]
+    expect(kinds(collection(feature('a', 'Hail Warning', {}, [AROUND, hole])))).toEqual([])
+    const multi = { ...feature('a', 'Hail Warning'), geometry: { type: 'MultiPolygon', coordinates: [[FAR], [AROUND]] } }
+    expect(kinds(collection(multi))).toEqual(['hail', 'wind'])
+  })
+  it('entities that unfold into a flood stay folded', () => {
+    const bomb = `<!DOCTYPE x [<!ENTITY a "${'lol '.repeat(1000)}">${'bcdefgh'
+      .split('')
+      .map((c, i) => `<!ENTITY ${c} "${`&${'abcdefg'[i]};`.repeat(10)}">`)
+      .join('')}]>`
+    const body = cap('a').replace('?>', `?>${bomb}`).replace('HAIL UP TO ONE INCH', 'HAIL &h;')
+    expect(JSON.stringify(parseFeed(body) ?? []).length).toBeLessThan(5000)
+  })
   it('rubbish is no feed, and what does not fit is passed over', () => {
     for (const body of [
       '',
@@ -96,7 +163,7 @@ describe('the formats', () => {
       '{"type":"FeatureCollection"}',
     ])
       expect(parseFeed(body), body).toBeUndefined()
-    expect(parseFeed(collection(null, 7, { type: 'Feature' }, { ...feature('a', 'Hail'), properties: {} }))).toEqual([])
+    expect(near(parseFeed(collection(null, 7, { type: 'Feature' }, { ...feature('a', 'Hail'), properties: {} }))!, PLACE)).toEqual([])
   })
   it('names what an alert means for a cover', () => {
     const of = (event: string, text = ''): string[] => kindsOf({ event, text } as FeedAlert)
@@ -105,6 +172,9 @@ describe('the formats', () => {
     expect(of('Wind Chill Advisory')).toEqual([])
     expect(of('Severe Thunderstorm Warning', 'gusts to 60 mph')).toEqual(['wind'])
     expect(of('Air Quality Alert')).toEqual([])
+    expect(of('Severe Thunderstorm Warning', '{"maxHailSize":["0.00"],"maxWindGust":["60 MPH"]}')).toEqual(['wind'])
+    expect(of('Severe Thunderstorm Warning', 'maxHailSize 0.75')).toEqual(['hail', 'wind'])
+    expect(of('Aviso de Tormentas Severas', 'granizo')).toEqual(['hail', 'wind'])
   })
   it('a point lies in a ring or not (a square with a notch)', () => {
     const ring: [number, number][] = [
@@ -117,10 +187,55 @@ describe('the formats', () => {
     expect(inRing(1, 1, ring)).toBe(true)
     expect(inRing(2, 2, ring)).toBe(false)
     expect(inRing(5, 1, ring)).toBe(false)
-    expect(concerns({ rings: [], areas: ['Dry Creek; Upper Fork'] } as unknown as FeedAlert, { lat: 0, lon: 0, area: 'upper fork' })).toBe(
-      true,
-    )
+    const unshaped = { polygons: [], circles: [], areas: ['Dry Creek; Upper Fork'] } as unknown as FeedAlert
+    expect(concerns(unshaped, { lat: 0, lon: 0, area: 'upper fork' })).toBe(true)
+    // a quarter of the way round, and a degree of latitude (60 nautical miles of 1.852 km, within its 0.1 %)
+    expect(kmBetween([0, 0], [90, 0])).toBeCloseTo((6371.0088 * Math.PI) / 2, 6)
+    expect(Math.abs(kmBetween([-89, 43], [-89, 44]) - 111.12)).toBeLessThan(0.15)
   })
+})
+
+describe('what is kept from one reading to the next', () => {
+  const none: Kept = { alerts: [], gone: {} }
+  const now = Date.now()
+  const next = (was: Kept, body: string): Kept => afterReading(was, parseFeed(body)!, PLACE, isList(body), now)
+  const running = { ends: hours(1), expires: hours(1) }
+
+  it('stays when it is over and has left the feed', () => {
+    const was = next(none, collection(feature('a', 'High Wind Warning')))
+    expect(next(was, collection()).alerts.map(a => a.id)).toEqual(['a'])
+  })
+  it('goes where a list no longer has it before its end, but not for another document of one alert', () => {
+    const was = next(none, collection(feature('a', 'High Wind Warning', running)))
+    expect(next(was, collection()).alerts).toEqual([])
+    expect(isList(cap('b'))).toBe(false)
+    expect(next(was, cap('b')).alerts.map(a => a.id)).toEqual(['a', 'b', 'b'])
+  })
+  it('goes with its cancellation, however late, and does not come back with an old copy of the feed', () => {
+    const first = collection(feature('a', 'High Wind Warning'))
+    const cancel = collection(feature('b', 'High Wind Warning', { messageType: 'Cancel', references: [{ identifier: 'a' }] }))
+    const was = next(next(none, first), cancel)
+    expect(was.alerts).toEqual([])
+    expect(next(was, first).alerts).toEqual([])
+    // the cancellation may come first
+    expect(next(next(none, cancel), first).alerts).toEqual([])
+  })
+  it('takes the place of what it updates, also where the update is no longer for this place', () => {
+    const was = next(none, collection(feature('a', 'High Wind Warning')))
+    const update = { messageType: 'Update', references: [{ identifier: 'a' }] }
+    expect(next(was, collection(feature('b', 'High Wind Warning', update))).alerts.map(a => a.id)).toEqual(['b'])
+    expect(next(was, collection(feature('b', 'High Wind Warning', update, [FAR]))).alerts).toEqual([])
+  })
+})
+
+it('waits longer after each failure, up to two hours, and as long as the service asks for', () => {
+  const every = 600_000
+  expect([0, 1, 2, 3, 4, 50].map(n => waitAfter(n, every) / 60_000)).toEqual([10, 20, 40, 80, 120, 120])
+  expect(waitAfter(1, every, 3600)).toBe(3_600_000)
+  expect(waitAfter(1, every, 9_999_999)).toBe(86_400_000)
+  expect(waitAfter(1, every, 5)).toBe(1_200_000)
+  // who reads it rarely is not made to read it oftener
+  expect(waitAfter(1, 10_800_000)).toBe(10_800_000)
 })
 
 describe('the reading', () => {
@@ -143,7 +258,7 @@ describe('the reading', () => {
     server.closeAllConnections()
     await new Promise(done => server.close(done))
   })
-  const open = (more: object = {}): { feed: Weather; troubles: string[]; news: () => number } => {
+  const open = (more: Partial<WeatherOptions> = {}): { feed: Weather; troubles: string[]; news: () => number } => {
     const troubles: string[] = []
     let news = 0
     const feed = startWeather({
@@ -199,5 +314,31 @@ describe('the reading', () => {
     expect(troubles.length).toBeGreaterThan(0)
     expect(feed.alerts().map(a => a.kind)).toEqual(['wind'])
     expect(asked).toBeGreaterThan(1)
+  })
+
+  it('outlives the process: nothing is asked for again, and nothing forgotten', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'pilehand-weather-'))
+    const file = join(folder, 'weather.json')
+    let full = 0
+    answer = (res, headers) => {
+      if (headers['if-none-match'] === '"1"') return res.writeHead(304).end()
+      full++
+      return res
+        .writeHead(200, { etag: '"1"', 'last-modified': 'Mon, 14 Sep 2026 10:00:00 GMT' })
+        .end(collection(feature('a', 'High Wind Warning')))
+    }
+    await open({ file }).feed.read()
+    feeds.pop()!.stop()
+    const again = open({ file })
+    expect(again.feed.alerts().map(a => a.kind)).toEqual(['wind'])
+    await again.feed.read()
+    expect(again.feed.alerts().map(a => a.kind)).toEqual(['wind'])
+    expect(again.news()).toBe(0)
+    expect(full).toBe(1)
+    // another place has another memory, and a file that cannot be read is none
+    expect(open({ file, place: { ...PLACE, lat: 44 } }).feed.alerts()).toEqual([])
+    writeFileSync(file, readFileSync(file, 'utf8').slice(0, 40))
+    expect(open({ file }).feed.alerts()).toEqual([])
+    rmSync(folder, { recursive: true, force: true })
   })
 })

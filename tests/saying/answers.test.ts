@@ -36,8 +36,8 @@ const SAID: [Answer, string, string][] = [
       cover: { widthFt: 46, lengthFt: 120, tires: 210, bags: 60 },
       notes: [{ code: 'note-plan-year', data: {} }],
     },
-    '36 ft wide, 9 ft high, 104 ft long.\nHolds about 160 tons dry matter, face 6.1 inches a day.\nTo cover it: plastic 46 by 120 ft, 210 tires.\nSized for a year.',
-    '36 pies de ancho, 9 de alto, 104 de largo.\nLe caben unas 160 toneladas de materia seca, cara a 6.1 pulgadas al día.\nPara taparla: plástico de 46 por 120 pies, 210 llantas.\nPara un año.',
+    '36 ft wide, 9 ft high, 104 ft long.\nHolds about 160 tons dry matter, face 6.1 inches a day.\nTo cover it: plastic 46 by 120 ft, 210 tires, 60 gravel bags.\nSized for a year.',
+    '36 pies de ancho, 9 de alto, 104 de largo.\nLe caben unas 160 toneladas de materia seca, cara a 6.1 pulgadas al día.\nPara taparla: plástico de 46 por 120 pies, 210 llantas, 60 bolsas de grava.\nPara un año.',
   ],
   [
     { about: 'loss', pile: 'knoll', pct: 14.2, lbDry: 58_000, cost: 4_180 },
@@ -244,6 +244,16 @@ const SAID: [Answer, string, string][] = [
     { about: 'who', events: [{ type: 'cover', on: '2026-09-10', by: 'bo', pile: 'creek', material: 'plastic', change: 'on' }] },
     'Sep 10, bo: plastic on creek.',
     '10 de septiembre, bo: plástico en creek.',
+  ],
+  [
+    { about: 'picture', pile: 'creek', events: [{ type: 'damage', on: '2026-09-10', by: 'bo', pile: 'creek', cause: 'hail', what: 'hole' }] },
+    'Sep 10, bo: a hole on creek (hail).',
+    '10 de septiembre, bo: un hoyo en creek (granizo).',
+  ],
+  [
+    { about: 'picture', events: [] },
+    'No picture was sent. Send one with words below it, like: two holes by the wall.',
+    'Nadie mandó ninguna foto. Se manda con palabras abajo, como: dos hoyos junto a la pared.',
   ],
   [{ about: 'history', events: [] }, 'Nothing in the book about that.', 'En el libro no hay nada de eso.'],
 ]

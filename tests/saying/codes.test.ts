@@ -19,7 +19,7 @@ const sources = (folder: string): string[] =>
   )
 
 /** Hyphenated words in the sources that are never said. */
-const NO_SENTENCE = ['face-back', 'range-inches']
+const NO_SENTENCE = ['face-back', 'range-inches', 'no-owner', 'code-spent', 'content-type', 'content-length']
 
 /** Codes that are put together from parts in the sources. */
 const COMPOSED = [
@@ -30,7 +30,7 @@ const COMPOSED = [
   ...['ask', 'again', 'owner'].flatMap(r => [`repair-${r}`, `freeze-${r}`]),
   ...['again', 'owner'].flatMap(r => [`check-${r}`, `round-${r}`]),
   ...['morning', 'evening', 'weekly'].flatMap(n => [`${n}-head`, `${n}-nothing`]),
-  ...['done', 'hour', 'tomorrow', 'patched', 'walked', 'later'].map(v => `choice-${v}`),
+  ...['done', 'hour', 'tomorrow', 'patched', 'walked', 'later', 'hail', 'wind', 'none'].map(v => `choice-${v}`),
   ...['load', 'bucket', 'batch'].map(u => `n-${u}`),
   ...['on', 'off', 'back'].map(c => `did-cover-${c}`),
   ...['add', 'use', 'have'].map(c => `did-supply-${c}`),

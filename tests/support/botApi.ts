@@ -1,7 +1,20 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo, Socket } from 'node:net'
 import type { Chat, InlineKeyboardMarkup, Message, Update, User } from 'grammy/types'
-import { ApiError, type BotApi, bad, bodyOf, type Call, entitiesIn, type Fault, type Payload, type Shown } from './botApiParts.ts'
+import { makeExtras } from './botApiExtras.ts'
+import { type Hook, startHook } from './botApiHook.ts'
+import {
+  ApiError,
+  type BotApi,
+  bad,
+  bodyOf,
+  type Call,
+  entitiesIn,
+  type Fault,
+  type Line,
+  type Payload,
+  type Shown,
+} from './botApiParts.ts'
 
 export type { BotApi } from './botApiParts.ts'
 
@@ -22,6 +35,9 @@ export const startBotApi = async (
   const answeredTaps = new Set<string>()
   const sockets = new Set<Socket>()
   const watchers = new Set<() => void>()
+  const extras = makeExtras(bot, blocked)
+  const line: Line = {}
+  let hook: Hook | undefined
   let allowed: string[] = []
   let lastUpdate = 1000
   let lastMessage = 0
@@ -39,6 +55,7 @@ export const startBotApi = async (
     if (allowed.length && !Object.keys(update).some(k => allowed.includes(k))) return
     updates.push({ update_id: ++lastUpdate, ...update } as Update)
     poll?.end(updates.slice())
+    hook?.wake()
   }
 
   const getUpdates = async (p: Payload, socket: Socket): Promise<Update[]> => {
@@ -47,7 +64,9 @@ export const startBotApi = async (
     while (updates.length && updates[0]!.update_id < offset) updates.shift()
     if (Array.isArray(p.allowed_updates)) allowed = p.allowed_updates as string[]
     const limit = Number(p.limit ?? 100)
-    if (updates.length || !p.timeout) return updates.slice(0, limit)
+    if (hook) throw new ApiError(409, "Conflict: can't use getUpdates method while webhook is active")
+    const given = (list: Update[]): Update[] => line.batch?.(list.slice(0, limit)) ?? list.slice(0, limit)
+    if (updates.length || !p.timeout) return given(updates)
     const answer = await new Promise<Update[] | ApiError | undefined>(resolve => {
       const end = (a: Update[] | ApiError | undefined): void => {
         clearTimeout(timer)
@@ -61,7 +80,7 @@ export const startBotApi = async (
       poll = { end }
     })
     if (answer instanceof ApiError) throw answer
-    return (answer ?? []).slice(0, limit)
+    return given(answer ?? [])
   }
 
   const checkMarkup = (markup: unknown): InlineKeyboardMarkup | undefined => {
@@ -90,7 +109,7 @@ export const startBotApi = async (
       from: bot,
       text,
       ...(reply_markup && { reply_markup }),
-      ...(file && { file }),
+      ...(file && { file, filename: (file as Buffer & { filename?: string }).filename }),
     } as Shown
     chatOf(id).set(message.message_id, message)
     return message
@@ -122,6 +141,13 @@ export const startBotApi = async (
           supports_inline_queries: false,
         }
       case 'deleteWebhook':
+        hook?.stop()
+        hook = undefined
+        return true
+      case 'setWebhook':
+        hook?.stop()
+        if (Array.isArray(p.allowed_updates)) allowed = p.allowed_updates as string[]
+        hook = startHook(String(p.url), p.secret_token as string | undefined, updates)
         return true
       case 'getUpdates':
         return await getUpdates(p, socket)
@@ -131,6 +157,8 @@ export const startBotApi = async (
         return send(p, String(p.caption ?? ''), fileOf(p, 'photo'))
       case 'sendDocument':
         return send(p, String(p.caption ?? ''), fileOf(p, 'document'))
+      case 'sendVoice':
+        return send(p, String(p.caption ?? ''), fileOf(p, 'voice'))
       case 'editMessageText':
         return change(p, { text: checkText(p.text) })
       case 'editMessageReplyMarkup':
@@ -141,6 +169,7 @@ export const startBotApi = async (
         if (p.text) toasts.push(String(p.text))
         return true
       default:
+        if (Object.hasOwn(extras.methods, method)) return extras.methods[method]!(p)
         throw new ApiError(404, 'Not Found: method not found')
     }
   }
@@ -152,13 +181,26 @@ export const startBotApi = async (
   const fail = (res: ServerResponse, e: ApiError): void =>
     reply(res, e.code, { ok: false, error_code: e.code, description: e.description, ...(e.parameters && { parameters: e.parameters }) })
 
+  const hand = (req: IncomingMessage, res: ServerResponse, path: string): void => {
+    const fault = faults.get('download')?.shift()
+    calls.push({ method: 'download', payload: { path } })
+    if (fault && 'drop' in fault) return void req.socket.destroy()
+    if (fault && 'code' in fault) {
+      fail(res, new ApiError(fault.code, fault.description))
+      return
+    }
+    res.writeHead(200, { 'content-type': 'application/octet-stream' }).end(extras.download(path))
+  }
+
   const answer = async (req: IncomingMessage, res: ServerResponse): Promise<void> => {
+    const wanted = new RegExp(`^/file/bot${token}/(.+)$`).exec(req.url ?? '')?.[1]
+    if (wanted !== undefined) return hand(req, res, decodeURIComponent(wanted))
     const [, given, method = ''] = /^\/bot([^/]+)\/(\w+)/.exec(req.url ?? '') ?? []
     const payload = await bodyOf(req)
     calls.push({ method, payload })
     if (given !== token) return fail(res, new ApiError(404, 'Not Found'))
     if (revoked) return fail(res, new ApiError(401, 'Unauthorized'))
-    const fault = faults.get(method)?.shift()
+    const fault = faults.get(method)?.shift() ?? line.fault?.(method)
     if (fault && 'code' in fault) {
       const parameters = {
         ...(fault.retryAfter !== undefined && { retry_after: fault.retryAfter }),
@@ -228,6 +270,9 @@ export const startBotApi = async (
     pending: () => updates.slice(),
     fault: (method, ...list) => void faults.set(method, [...(faults.get(method) ?? []), ...list]),
     block: chat => void blocked.add(chat),
+    unblock: chat => void blocked.delete(chat),
+    ...extras.api,
+    line,
     revoke: () => {
       revoked = true
     },
@@ -250,6 +295,7 @@ export const startBotApi = async (
       }),
     close: async () => {
       poll?.end([])
+      hook?.stop()
       for (const s of sockets) s.destroy()
       await new Promise(resolve => server.close(resolve))
     },

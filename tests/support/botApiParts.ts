@@ -1,5 +1,5 @@
 import type { IncomingMessage } from 'node:http'
-import type { Chat, InlineKeyboardMarkup, Message, MessageEntity, Update, User } from 'grammy/types'
+import type { BotCommand, Chat, InlineKeyboardMarkup, Message, MessageEntity, Update, User } from 'grammy/types'
 
 // What the Bot API stand-in is asked by, and how its requests are read.
 
@@ -17,7 +17,15 @@ export interface Call {
   method: string
   payload: Payload
 }
-export type Shown = Message.TextMessage & { reply_markup?: InlineKeyboardMarkup; file?: Buffer }
+export type Shown = Message.TextMessage & { reply_markup?: InlineKeyboardMarkup; file?: Buffer; filename?: string }
+
+/** How the line to the bot behaves; each is asked for every batch, or every delivery. */
+export interface Line {
+  /** What of a batch arrives, and in which order. */
+  batch?(updates: Update[]): Update[]
+  /** What befalls a call. */
+  fault?(method: string): Fault | undefined
+}
 
 export class ApiError {
   readonly code: number
@@ -51,6 +59,20 @@ export interface BotApi {
   /** The next call of `method` meets this; faults of a method queue up. */
   fault(method: string, ...faults: Fault[]): void
   block(chat: number): void
+  unblock(chat: number): void
+  /** Emoji that the bot put under a message. */
+  reactions(chat: number, messageId: number): string[]
+  /** Groups that allow no reactions. */
+  noReactions: Set<number>
+  /** Menus of commands, by scope and language: `default`, `default es`, `chat 501 es`. */
+  menus: Map<string, BotCommand[]>
+  /** What the bot was shown as doing: `501 upload_photo`. */
+  actions: string[]
+  /** A file that can be fetched; the size told may be another than the true one. */
+  file(bytes: Uint8Array, told?: { size?: number; path?: string }): { file_id: string; file_unique_id: string; file_size: number }
+  /** Groups where the bot is an administrator. */
+  admin: Set<number>
+  line: Line
   /** Takes the token back. */
   revoke(): void
   /** Resolves when `test` is true; it is looked at whenever a call was answered. Rejects after `ms`. */
@@ -73,7 +95,8 @@ const multipart = (body: Buffer, boundary: string): Payload => {
     const cut = part.indexOf('\r\n\r\n')
     const name = /name="([^"]+)"/.exec(part.slice(0, cut))?.[1]
     const value = Buffer.from(part.slice(cut + 4, -2), 'latin1')
-    if (name) fields[name] = /filename=/.test(part.slice(0, cut)) ? value : value.toString('utf8')
+    const filename = /filename="?([^"\r\n;]+)/.exec(part.slice(0, cut))?.[1]
+    if (name) fields[name] = filename === undefined ? value.toString('utf8') : Object.assign(value, { filename })
   }
   for (const key of ['reply_markup', 'reply_parameters']) if (typeof fields[key] === 'string') fields[key] = JSON.parse(fields[key])
   return fields

@@ -1,4 +1,4 @@
-export type TelegramFaultCode = 'telegram-token-refused' | 'telegram-second-reader'
+export type TelegramFaultCode = 'telegram-token-refused' | 'telegram-second-reader' | 'telegram-webhook-refused' | 'telegram-webhook-port'
 
 /** Why the channel can not go on. It has no `cause`: the errors behind it carry the address with the token in it. */
 export class TelegramFault extends Error {

@@ -1,39 +1,33 @@
-import type { Message, MessageEntity, Update, User, UserFromGetMe } from 'grammy/types'
-import type { Incoming } from '../../ports.ts'
+import type { Message, MessageEntity, MessageOrigin, Update, User, UserFromGetMe } from 'grammy/types'
+import type { Incoming, Lang } from '../../ports.ts'
 import type { Instant } from '../../units/calendar.ts'
+import { type Cargo, cargoOf } from './cargo.ts'
+import { type CommandId, commandNamed, wordsOf } from './commands.ts'
 import { CHANNEL, FARM, type Letter } from './options.ts'
 
 /** A message as the house takes it, with what only this channel needs to know. */
 export interface Heard {
   message: Incoming
   user: User
-  /** A command for us, without slash; empty where there is none. */
-  command: string
+  /** A command that the channel itself carries out. */
+  command?: CommandId
+  /** The language of its name. */
+  commandLang?: Lang
   /** What follows the command. */
   rest: string
-  /** Something that carries no words: a voice note, a picture without caption, a place. */
+  cargo: Cargo
+  /** It has no words: a voice note, a picture without caption, a place. */
   wordless: boolean
-  /** Pictures sent together share it; only the first carries the caption. */
+  /** Pictures sent together share it; only one of them carries the caption. */
   album?: string
+  /** Somebody's words passed on: who said them, where Telegram tells that. */
+  forward?: { person?: string }
+  /** A group: Telegram shows us all that is said there, not only what is meant for us. */
+  hearsAll?: boolean
 }
 
 /** Finds the reply that one of our own messages was. */
 export type Sent = (chat: string, messageId: string) => Letter | undefined
-
-const WORDLESS = [
-  'voice',
-  'audio',
-  'video',
-  'video_note',
-  'sticker',
-  'animation',
-  'document',
-  'photo',
-  'location',
-  'contact',
-  'poll',
-  'dice',
-] as const
 
 const instant = (seconds: number): Instant => new Date(seconds * 1000).toISOString()
 
@@ -68,12 +62,12 @@ const referred = (msg: Message, me: UserFromGetMe, sent: Sent): string | undefin
   return letter?.reply.under ?? letter?.cause
 }
 
-/** The commands that are the channel's own. Any other is a way to say words: `/days_left hill` is "days left hill". */
-export const OWN_COMMANDS = ['start', 'invite', 'here']
+/** A forward is the word of the crew, or of nobody: what a channel, a group or a bot wrote (we ourselves too) is no report. */
+const isReport = (origin: MessageOrigin): boolean => (origin.type === 'user' ? !origin.sender_user.is_bot : origin.type === 'hidden_user')
 
 /**
  * A message or its edit as the house takes it; undefined for what is no business of ours: service notes, other bots,
- * commands for another bot, posts in the name of a channel.
+ * commands for another bot, posts in the name of a channel, a live place that moves.
  */
 export const hear = (
   update: Pick<Update, 'update_id' | 'message' | 'edited_message'>,
@@ -82,24 +76,32 @@ export const hear = (
 ): Heard | undefined => {
   const msg = update.message ?? update.edited_message
   if (!msg?.from || msg.from.is_bot || msg.sender_chat) return undefined
+  const origin = msg.forward_origin
+  if (origin && !isReport(origin)) return undefined
   const edited = update.edited_message !== undefined
   const raw = msg.text ?? msg.caption ?? ''
   const entities = msg.entities ?? msg.caption_entities ?? []
-  const command = commandIn(raw, entities, me)
+  // A command that is passed on was meant elsewhere.
+  const command = origin ? undefined : commandIn(raw, entities, me)
   if (command === 'other') return undefined
-  const wordless = raw.trim() === '' && WORDLESS.some(k => k in msg)
-  if (raw.trim() === '' && !wordless) return undefined
-  const own = command !== undefined && OWN_COMMANDS.includes(command.name)
+  const cargo = cargoOf(msg)
+  const wordless = raw.trim() === ''
+  if (wordless && (cargo.kind === undefined || edited)) return undefined
+  const known = command && commandNamed(command.name)
+  const says = known && wordsOf(known.id, known.lang, command.rest)
+  const own = known !== undefined && says === undefined
   const { text, named } = withoutMention(raw, entities, me)
   const replyTo = referred(msg, me, sent)
   const addressed = named || command !== undefined || msg.reply_to_message?.from?.id === me.id
   const id = String(msg.message_id)
   return {
     user: msg.from,
-    command: own ? command.name : '',
-    rest: own ? command.rest : '',
+    ...(own && { command: known.id, commandLang: known.lang }),
+    rest: own ? command!.rest : '',
+    cargo,
     wordless,
     ...(msg.media_group_id !== undefined && { album: msg.media_group_id }),
+    ...(origin && { forward: origin.type === 'user' ? { person: String(origin.sender_user.id) } : {} }),
     message: {
       channel: CHANNEL,
       farm: FARM,
@@ -111,8 +113,9 @@ export const hear = (
       edit: edited ? `${msg.edit_date ?? 0}-${update.update_id}` : '',
       ...(edited && { edits: id }),
       ...(replyTo !== undefined && { replyTo }),
-      at: instant(msg.date),
-      text: command && !own ? `${command.name.replaceAll('_', ' ')} ${command.rest}`.trim() : text,
+      // What was passed on was said when it was said.
+      at: instant(origin?.date ?? msg.date),
+      text: says ?? (command && !own ? `${command.name.replaceAll('_', ' ')} ${command.rest}`.trim() : text),
       ...(msg.photo && { photo: true }),
       ...(addressed && { addressed: true }),
     },

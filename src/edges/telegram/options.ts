@@ -1,7 +1,7 @@
 import type { Logger } from 'pino'
 import type { Book } from '../../book/book.ts'
 import type { Message } from '../../book/questions.ts'
-import type { EventLog, Incoming, Lang, Reply, Result } from '../../ports.ts'
+import type { EventLog, Incoming, Lang, Listener, Reply, Result } from '../../ports.ts'
 import type { Instant } from '../../units/calendar.ts'
 
 export const CHANNEL = 'telegram'
@@ -27,6 +27,24 @@ export interface ChannelStore extends EventLog {
   sent(id: number, messageId: string): void
   failed(id: number, why: string, forGood?: boolean): void
   sentMessage(channel: string, chat: string, messageId: string): Letter | undefined
+  /** Where a question stands: the message that last put it. */
+  sentQuestion(channel: string, question: string): { chat: string; messageId: string } | undefined
+}
+
+/** Keeps pictures beside the book; undefined for what is none. */
+export interface PictureKeeper {
+  keep(message: { channel: string; chat: string; id: string }, name: string, bytes: Uint8Array): string | undefined
+}
+
+/** Telegram calls us, instead of our asking it. */
+export interface Webhook {
+  /** The address that Telegram calls, as the world sees it: https. */
+  url: string
+  /** What Telegram says with each call, so that nobody else can call: 1 to 256 letters, digits, `_` and `-`. Without it one is made. */
+  secret?: string
+  /** Where the program itself listens, behind whatever carries the address there. */
+  host: string
+  port: number
 }
 
 /** What the channel asks of the rest of the house. All of it is synchronous. */
@@ -53,6 +71,14 @@ export interface TelegramOptions extends Core {
   zone: string
   logger: Logger
   now?: () => Instant
+  /** The book's folder; pictures on their way and the book as a file lie in `telegram` there. */
+  folder: string
+  /** Without it pictures are not kept. */
+  pictures?: PictureKeeper
+  /** Without it voice notes are not heard, and their senders are told so. */
+  listener?: Listener
+  /** Without it the updates are asked for by long polling. */
+  webhook?: Webhook
   /** How long one long poll waits, seconds. */
   pollSeconds?: number
   /** How long the first wait after a failed sending is, ms; each further one doubles. */

@@ -31,11 +31,11 @@ const sleep = (ms: number, signal: AbortSignal): Promise<void> =>
     if (signal.aborted) end()
   })
 
-/** Who we are; asked again and again as long as there is no line. Undefined where `signal` ended it. Throws what trying again can't change. */
-export const introduce = async (api: Api, signal: AbortSignal): Promise<UserFromGetMe | undefined> => {
+/** Asks again and again as long as there is no line. Undefined where `signal` ended it. Throws what trying again can't change. */
+export const persist = async <T>(ask: (signal: AbortSignal) => Promise<T>, signal: AbortSignal): Promise<T | undefined> => {
   for (let wait = FIRST_TRY_MS; !signal.aborted; wait = Math.min(LAST_TRY_MS, wait * 2)) {
     try {
-      return await api.getMe(apiSignal(signal))
+      return await ask(signal)
     } catch (error) {
       if (error instanceof GrammyError && error.error_code < 500 && error.error_code !== 429) throw error
       await sleep(wait, signal)
@@ -43,3 +43,7 @@ export const introduce = async (api: Api, signal: AbortSignal): Promise<UserFrom
   }
   return undefined
 }
+
+/** Who we are. */
+export const introduce = (api: Api, signal: AbortSignal): Promise<UserFromGetMe | undefined> =>
+  persist(s => api.getMe(apiSignal(s)), signal)

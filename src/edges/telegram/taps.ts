@@ -1,6 +1,7 @@
 import type { Api } from 'grammy'
 import type { CallbackQuery } from 'grammy/types'
 import type { Logger } from 'pino'
+import type { Book, Member } from '../../book/book.ts'
 import type { Incoming, Result } from '../../ports.ts'
 import type { Instant } from '../../units/calendar.ts'
 import { readTap } from './keyboard.ts'
@@ -41,6 +42,18 @@ export const tapOf = (query: CallbackQuery, letter: Letter | undefined, now: Ins
       ...(question !== undefined && { pick: { question, choice: tap.choice } }),
     },
   }
+}
+
+/** Why a tap is not for the house: its question is over, or it is another's to answer. */
+export type TapRefused = 'telegram-settled' | 'not-yours' | 'refused-viewer'
+
+/** Whether this person's tap answers an open question. Anybody of the crew may tap in a group; what changes another's record is theirs, or the owner's. */
+export const tapRefused = (book: Book, { message }: Tapped, member: Member): TapRefused | undefined => {
+  const q = message.pick && book.questions.get(message.pick.question)
+  if (message.pick && !q) return 'telegram-settled'
+  if (member.role === 'viewer') return 'refused-viewer'
+  if (q?.needs !== 'owner' || member.role === 'owner') return undefined
+  return q.undo?.some(id => book.byId.get(id)?.by === member.person) ? undefined : 'not-yours'
 }
 
 const quietly = async (logger: Logger, work: Promise<unknown>): Promise<void> => {

@@ -1,16 +1,31 @@
-import { autoRetry } from '@grammyjs/auto-retry'
-import { Bot, type Context, HttpError } from 'grammy'
-import type { UserFromGetMe } from 'grammy/types'
-import type { Result } from '../../ports.ts'
+import { join } from 'node:path'
+import type { Incoming, Result } from '../../ports.ts'
+import { localDay } from '../../units/calendar.ts'
+import { memberOf } from '../joining/admit.ts'
+import { LONG_BOOK, writeBook } from './bookFile.ts'
+import { busyIn } from './busy.ts'
+import { makeButtons } from './buttons.ts'
+import { SHOT_MOST } from './cargo.ts'
+import { makeDesk } from './desk.ts'
 import { type Door, makeDoor } from './door.ts'
-import { makeEnter } from './enter.ts'
+import { makeFetch, NoFile } from './download.ts'
+import { makeEntering } from './entering.ts'
+import { makeErrands } from './errands.ts'
+import { makeApology } from './errors.ts'
 import { isStoreFault, scrubber, TelegramFault } from './faults.ts'
-import { type Heard, hear } from './heard.ts'
+import { makeFreight } from './freight.ts'
+import type { Heard } from './heard.ts'
+import { openLine } from './line.ts'
+import { announce, openHook, type Secured, secured, UPDATES } from './listen.ts'
+import { makeMenus } from './menus.ts'
+import { makeMessages } from './messages.ts'
 import { CHANNEL, FARM, type TelegramOptions } from './options.ts'
-import { binding, isBound, langOf, memberOf, unbinding } from './people.ts'
+import { isOurs, nowAt, owners } from './people.ts'
 import { makePost } from './post.ts'
 import { fatalOf, introduce } from './reach.ts'
-import { closeQuietly, dropButtons, tapOf } from './taps.ts'
+import { makeStaff } from './staff.ts'
+import { makeTapping } from './tapping.ts'
+import { makeUpkeep } from './upkeep.ts'
 
 export type { ChannelStore, Core, TelegramOptions } from './options.ts'
 
@@ -25,13 +40,13 @@ export interface TelegramRun {
   stop(): Promise<void>
 }
 
-/** Beyond this a wait is the outbox's business, which lets other chats pass meanwhile, seconds. */
-const SHORT_WAIT = 3
 const STOP_GRACE_MS = 5000
-const UPDATES = ['message', 'edited_message', 'callback_query'] as const
+const TELEGRAM = 'https://api.telegram.org'
+/** Bot API, "getFile": bots can download files of up to 20 MB. */
+const VOICE_MOST = 20_000_000
 
 /**
- * The crew's chat on Telegram, by long polling.
+ * The crew's chat on Telegram, by long polling or by webhook.
  *
  * Updates come at least once and are settled once: each is stored and settled, with its replies, before the next is
  * asked for, and the same one again finds itself settled. Replies leave by the outbox. So a process that dies at any
@@ -40,179 +55,207 @@ const UPDATES = ['message', 'edited_message', 'callback_query'] as const
 export const runTelegram = (o: TelegramOptions): TelegramRun => {
   const now = o.now ?? (() => new Date().toISOString())
   const scrub = scrubber(o.token)
-  const { logger, log } = o
-  const enter = makeEnter(log, o.book)
+  const { logger, log, book } = o
   const leaving = new AbortController()
   let fatal: Error | undefined
 
-  const bot = new Bot(o.token, { client: { timeoutSeconds: 60, ...(o.apiRoot && { apiRoot: o.apiRoot }) } })
-  bot.api.config.use(
-    autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: SHORT_WAIT, rethrowHttpErrors: true, rethrowInternalServerErrors: true }),
-  )
-  bot.api.config.use(async (prev, method, payload, signal) => {
-    // Asking for updates confirms the ones before. After a fatal fault the last one was not stored, so it must not be confirmed.
-    if (fatal && method === 'getUpdates') throw new Error('stopped')
-    try {
-      const answer = await prev(method, payload, signal)
-      if (!answer.ok) logger.debug({ method, code: answer.error_code, why: answer.description }, 'Telegram said no')
-      return answer
-    } catch (error) {
-      if (!leaving.signal.aborted)
-        logger.warn({ method, why: error instanceof HttpError ? 'no connection' : scrub(String(error)) }, 'Telegram could not be reached')
-      throw error
-    }
-  })
-
+  const bot = openLine({ ...o, scrub, broken: () => fatal !== undefined, leaving: leaving.signal })
   const end = (error: Error): void => {
     fatal ??= error
     leaving.abort()
     // Its last getUpdates is refused above.
     bot.stop().catch(() => undefined)
   }
+  /** What is worked on beside the messages: a store that fails ends all of it. */
+  const beside = new Set<Promise<void>>()
+  const aside = (work: Promise<unknown>, what: string): void => {
+    const one: Promise<void> = work
+      .then(() => post.wake())
+      .catch(error => {
+        if (isStoreFault(error)) end(error)
+        else if (!leaving.signal.aborted) logger.error({ why: scrub(String(error)) }, what)
+      })
+      .finally(() => beside.delete(one))
+    beside.add(one)
+  }
+
+  const buttons = makeButtons(bot.api, logger, question => book().questions.has(question))
+  // At once: the clock may close some of them before Telegram is reached.
+  for (const q of book().questions.values()) {
+    const at = log.sentQuestion(CHANNEL, q.id)
+    if (at) buttons.shown({ reply: { to: at.chat, text: '', question: q.id, choices: [''] } }, at)
+  }
   const post = makePost({
     api: bot.api,
     log,
     logger,
+    buttons,
     retryMs: o.retryMs ?? 2000,
     onFatal: error => end(fatalOf(error) ?? new TelegramFault('telegram-token-refused', error.description)),
+    onClosed: (chat, why) => upkeep.closed(chat, why),
+    addressOf: letter => {
+      const chat = nowAt(book(), letter.chat)
+      // An answer belongs where it was asked for. What comes by itself goes to the farm's own chats, and to nobody who left.
+      return letter.cause !== undefined || isOurs(book(), chat) ? chat : undefined
+    },
+  })
+  const { enter, note: enterNote } = makeEntering(log, book, now, post.drop)
+  const note: typeof enterNote = (bodies, replies) => {
+    enterNote(bodies, replies)
+    post.wake()
+  }
+  const upkeep = makeUpkeep({ ...o, enter, note, now, drop: post.drop })
+  const desk = makeDesk({ ...o, enter })
+  const staff = makeStaff(o, desk)
+  const sent = (chat: string, id: string) => log.sentMessage(CHANNEL, chat, id)
+  const apologise = makeApology({ ...o, scrub })
+
+  const bring = makeFetch(bot.api, o.apiRoot ?? TELEGRAM, o.token)
+  const errands = makeErrands({
+    folder: join(o.folder, 'telegram', 'errands'),
+    logger,
+    retryMs: o.retryMs ?? 2000,
+    carry: async ({ chat, message, fileId, name }, signal) => {
+      const bytes = await busyIn(bot.api, chat, 'typing', bring(fileId, SHOT_MOST, signal), signal)
+      if (o.pictures?.keep({ channel: CHANNEL, chat, id: message }, name, bytes) === undefined) throw new NoFile('it is no picture')
+    },
+  })
+  const freight = makeFreight({
+    ...o,
+    desk,
+    hears: o.listener !== undefined,
+    keep: ({ message, cargo }, target) => {
+      if (!o.pictures) return
+      for (const s of cargo.shots) errands.add({ chat: message.chat, message: target, ...s })
+    },
   })
 
-  const sent = (chat: string, id: string) => log.sentMessage(CHANNEL, chat, id)
-  let door: Door | undefined
-  const doorFor = (me: UserFromGetMe): Door => {
-    door ??= makeDoor({ ...o, enter, now, me })
-    return door
+  const sound = (message: Incoming): Promise<Uint8Array> => bring(message.voice!.ref, VOICE_MOST, leaving.signal)
+  const listen = (message: Incoming): void => {
+    const hearing = o.listener!.hear(message, () => sound(message))
+    aside(busyIn(bot.api, message.chat, 'typing', hearing, leaving.signal), 'a voice note failed')
   }
-
-  /** Something of ours failed with one message. It is kept; the others must not wait behind it. */
-  const apologise = (heard: Pick<Heard, 'message' | 'user'>, error: unknown): void => {
-    if (isStoreFault(error)) throw error
-    const { message, user } = heard
-    logger.error(
-      { chat: message.chat, message: message.id, why: scrub(error instanceof Error ? (error.stack ?? error.message) : String(error)) },
-      'a message failed',
-    )
-    log.take(message)
-    if (!message.private && !message.addressed) return
-    const text = o.say({ code: 'telegram-trouble', data: {} }, langOf(user, memberOf(o.book(), message.from)))
-    log.append(FARM, CHANNEL, [], [{ to: message.chat, text, under: message.id }])
-  }
-
-  const guessing = new Set<Promise<void>>()
   /** The plain answer goes out at once; a guess that comes later is asked about in a message of its own. */
-  const offer = (message: Heard['message'], result: Result): void => {
-    if (!o.second) return
-    const asking = o
-      .second(message, result, leaving.signal)
-      .then(asked => {
-        if (asked) post.wake()
-      })
-      .catch(error => {
-        if (isStoreFault(error)) end(error)
-        else logger.error({ chat: message.chat, message: message.id, why: scrub(String(error)) }, 'a guess failed')
-      })
-      .finally(() => guessing.delete(asking))
-    guessing.add(asking)
+  const offer = (message: Incoming, result: Result): void => {
+    if (o.second) aside(o.second(message, result, leaving.signal), 'a guess failed')
   }
 
-  /** A group that outgrew its number: what was bound stays bound under the new one (Bot API, "migrate_to_chat_id"). */
-  const move = (ctx: Context, to: number): void => {
-    const msg = ctx.msg!
-    const chat = String(msg.chat.id)
-    if (!isBound(o.book(), chat)) return
-    const message = {
-      channel: CHANNEL,
-      farm: FARM,
-      chat,
-      private: false,
-      from: String(msg.from?.id ?? msg.chat.id),
-      id: String(msg.message_id),
-      edit: '',
-      at: now(),
-      text: '',
+  let exporting: Promise<void> | undefined
+  const exportBook = async (h: Heard): Promise<void> => {
+    const count = book().logged.length
+    const { chat, at } = h.message
+    if (count > LONG_BOOK) {
+      const lang = memberOf(book(), h.message.from)?.lang ?? 'en'
+      log.append(FARM, CHANNEL, [], [{ to: chat, text: o.say({ code: 'telegram-export-begun', data: { count } }, lang) }])
+      post.wake()
     }
-    enter(message, [unbinding(chat), ...binding(String(to))], {
-      outcome: 'answered',
-      recorded: [],
-      withdrawn: [],
-      asks: [],
-      answers: [],
-      replies: [],
-    })
+    const writing = writeBook(book(), join(o.folder, 'telegram'), localDay(at, o.zone))
+    const file = await busyIn(bot.api, chat, 'upload_document', writing, leaving.signal)
+    desk.answer(h, 'telegram-export', { count }, [], 'answered', { file })
   }
+
+  const menus = makeMenus(o, bot.api, logger)
+  const menuFor = new Set<string>()
+  const onMembers = (): void => {
+    const chats = new Set(owners(book()).map(m => m.person))
+    for (const c of chats) if (!menuFor.has(c)) aside(menus.owner(c), 'a menu failed')
+    for (const c of menuFor) if (!chats.has(c)) aside(menus.nobody(c), 'a menu failed')
+    menuFor.clear()
+    for (const c of chats) menuFor.add(c)
+  }
+
+  let door: Door | undefined
+  const onMessage = makeMessages({
+    ...o,
+    desk,
+    freight,
+    upkeep,
+    sent,
+    apologise,
+    offer,
+    listen,
+    onMembers,
+    wake: post.wake,
+    exporting: () => {
+      const one = exporting
+      exporting = undefined
+      return one
+    },
+    doorFor: me => {
+      const onExport = (h: Heard): void => {
+        exporting = exportBook(h)
+      }
+      door ??= makeDoor({ ...o, desk, staff, freight, now, me, onExport })
+      return door
+    },
+  })
+  const onTap = makeTapping({ ...o, api: bot.api, enter, staff, now, scrub, sent, apologise, wake: post.wake })
 
   // What comes after a message that could not be stored must not get into the book before it.
   bot.use(async (_, next) => {
     if (!fatal) await next()
   })
-
-  bot.on(['message', 'edited_message'], ctx => {
-    const to = ctx.message?.migrate_to_chat_id
-    if (to !== undefined) return move(ctx, to)
-    const heard = hear(ctx.update, ctx.me, sent)
-    if (!heard) return
-    try {
-      const message = doorFor(ctx.me)(heard)
-      if (message) offer(message, o.handle(message))
-    } catch (error) {
-      apologise(heard, error)
-    }
+  bot.on(['message', 'edited_message'], onMessage)
+  bot.on('callback_query', async ctx => {
+    await onTap(ctx)
+    onMembers()
+  })
+  bot.on('my_chat_member', ctx => {
+    upkeep.membership(ctx.myChatMember, ctx.update.update_id, `@${ctx.me.username}`)
     post.wake()
   })
-
-  bot.on('callback_query', async ctx => {
-    const query = ctx.callbackQuery
-    const shown = query.message
-    const letter = shown && sent(String(shown.chat.id), String(shown.message_id))
-    const tapped = tapOf(query, letter, now())
-    const member = memberOf(o.book(), String(query.from.id))
-    const allowed = member && tapped && (tapped.message.private || isBound(o.book(), tapped.message.chat))
-    const stale = allowed && tapped.message.pick && !o.book().questions.has(tapped.message.pick.question)
-    // Stops the button's turning wheel. A tap that is too old to be answered is no harm.
-    ctx
-      .answerCallbackQuery(stale ? { text: o.say({ code: 'telegram-settled', data: {} }, langOf(query.from, member)) } : {})
-      .catch(error => logger.debug({ why: scrub(String(error)) }, 'a tap could not be answered'))
-    if (!allowed) return
-    // Its label alone would be read as something said anew.
-    if (stale) return await dropButtons(bot.api, tapped, letter, logger)
-    const { message } = tapped
-    try {
-      const result = o.handle(message)
-      post.wake()
-      await closeQuietly(bot.api, tapped, result, logger)
-    } catch (error) {
-      apologise({ message, user: query.from }, error)
-      post.wake()
-    }
-  })
-
   // Without this grammY stops at a failing handler and confirms the update all the same. What arrives here was not stored.
-  bot.catch(({ error }) => end(error instanceof Error ? error : new Error(scrub(String(error)))))
+  const onUnstored = (error: unknown): void => end(error instanceof Error ? error : new Error(scrub(String(error))))
+  bot.catch(({ error }) => onUnstored(error))
 
   let listening: () => void
   const started = new Promise<void>(resolve => {
     listening = resolve
   })
+  const opened = (): void => {
+    logger.info({ bot: bot.botInfo.username }, 'listening on Telegram')
+    listening()
+  }
+
+  /** What an earlier process left half done. */
+  const resume = (): void => {
+    post.wake()
+    errands.resume()
+    if (o.listener) aside(o.listener.resume(CHANNEL, sound), 'earlier voice notes failed')
+    aside(menus.everybody(), 'a menu failed')
+    onMembers()
+  }
+
+  const poll = (): Promise<void> => bot.start({ allowed_updates: [...UPDATES], timeout: o.pollSeconds ?? 30, onStart: opened })
+  const beCalled = async (webhook: Secured): Promise<void> => {
+    const hook = await openHook(bot, webhook, logger, () => fatal !== undefined, onUnstored)
+    try {
+      await announce(bot, webhook, leaving.signal)
+      if (!leaving.signal.aborted) opened()
+      await new Promise<void>(resolve => {
+        leaving.signal.addEventListener('abort', () => resolve())
+        if (leaving.signal.aborted) resolve()
+      })
+    } finally {
+      await hook.close()
+    }
+  }
+
   const run = async (): Promise<void> => {
     try {
       const me = await introduce(bot.api, leaving.signal)
       if (me) {
         bot.botInfo = me
-        post.wake()
-        await bot.start({
-          allowed_updates: [...UPDATES],
-          timeout: o.pollSeconds ?? 30,
-          onStart: me => {
-            logger.info({ bot: me.username }, 'listening on Telegram')
-            listening()
-          },
-        })
+        resume()
+        await (o.webhook ? beCalled(secured(o.webhook)) : poll())
       }
     } catch (error) {
-      fatal ??= fatalOf(error) ?? new Error(scrub(error instanceof Error ? error.message : String(error)))
+      const known = error instanceof TelegramFault || isStoreFault(error) ? error : fatalOf(error)
+      fatal ??= known ?? new Error(scrub(error instanceof Error ? error.message : String(error)))
     }
     leaving.abort()
-    await Promise.all(guessing)
+    await errands.stop()
+    await Promise.all(beside)
     await post.stop(STOP_GRACE_MS)
     if (fatal) throw fatal
   }

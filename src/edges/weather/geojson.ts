@@ -1,9 +1,9 @@
 import { z } from 'zod'
-import type { FeedAlert } from './alert.ts'
+import type { FeedAlert, Polygon } from './alert.ts'
 
 /**
  * Alerts as GeoJSON (RFC 7946): a FeatureCollection whose properties follow the fields of CAP, as public weather services publish
- * them. What is not there is left out; a feature without an event or a time is no alert.
+ * them. What is not there is left out; a feature without an event or a time only replaces others.
  */
 const Position = z.tuple([z.number(), z.number()]).rest(z.number())
 const Geometry = z.union([
@@ -22,7 +22,10 @@ const Feature = z.object({
       .array(z.union([z.string(), z.object({ identifier: words, '@id': words })]))
       .nullish()
       .catch([]),
-    event: z.string(),
+    event: words,
+    certainty: words,
+    severity: words,
+    response: words,
     headline: words,
     description: words,
     onset: words,
@@ -37,10 +40,9 @@ const Feature = z.object({
 })
 const Collection = z.object({ type: z.literal('FeatureCollection'), features: z.array(z.unknown()) })
 
-const ringsOf = (g: z.infer<typeof Geometry> | null | undefined): [number, number][][] => {
-  const outer = !g ? [] : g.type === 'Polygon' ? [g.coordinates[0] ?? []] : g.coordinates.map(p => p[0] ?? [])
-  return outer.map(ring => ring.map(([lon, lat]): [number, number] => [lon, lat]))
-}
+/** RFC 7946, 3.1.6: the first ring is the outline, the others are holes; longitude first. */
+const polygonsOf = (g: z.infer<typeof Geometry> | null | undefined): Polygon[] =>
+  (!g ? [] : g.type === 'Polygon' ? [g.coordinates] : g.coordinates).map(rings => rings.map(ring => ring.map(([lon, lat]) => [lon, lat])))
 
 /** Undefined where the body is no feed of this kind; features that do not fit are passed over. */
 export const fromGeoJson = (body: unknown): FeedAlert[] | undefined => {
@@ -53,18 +55,22 @@ export const fromGeoJson = (body: unknown): FeedAlert[] | undefined => {
     const id = p.id ?? r.data.id
     const from = p.onset ?? p.effective ?? p.sent
     const to = p.ends ?? p.expires
-    if (!id || !from || !to) return []
+    if (!id) return []
+    const clear = p.response === 'AllClear' || !p.event || !from || !to
     return [
       {
         id,
         status: p.status ?? 'Actual',
         type: p.messageType ?? 'Alert',
         references: (p.references ?? []).flatMap(x => (typeof x === 'string' ? [x] : [x.identifier, x['@id']].filter(y => y != null))),
-        event: p.event,
+        event: clear ? '' : p.event!,
         text: [p.headline, p.description, JSON.stringify(p.parameters ?? {})].filter(Boolean).join(' '),
-        from,
-        to,
-        rings: ringsOf(r.data.geometry),
+        certainty: p.certainty ?? '',
+        severity: p.severity ?? '',
+        from: from ?? '',
+        to: to ?? '',
+        polygons: polygonsOf(r.data.geometry),
+        circles: [],
         areas: [...(p.areaDesc ?? '').split(';'), ...Object.values(p.geocode ?? {}).flat()].map(x => x.trim()).filter(Boolean),
       },
     ]

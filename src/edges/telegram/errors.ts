@@ -1,0 +1,20 @@
+import type { User } from 'grammy/types'
+import type { Logger } from 'pino'
+import type { Incoming } from '../../ports.ts'
+import { memberOf } from '../joining/admit.ts'
+import { isStoreFault } from './faults.ts'
+import { CHANNEL, type ChannelStore, type Core, FARM } from './options.ts'
+import { langOf } from './people.ts'
+
+/** Something of ours failed with one message. It is kept; the others must not wait behind it. Throws what is the store's fault. */
+export const makeApology =
+  (o: Core & { log: ChannelStore; logger: Logger; scrub(text: string): string }) =>
+  ({ message, user }: { message: Incoming; user: User }, error: unknown): void => {
+    if (isStoreFault(error)) throw error
+    const why = o.scrub(error instanceof Error ? (error.stack ?? error.message) : String(error))
+    o.logger.error({ chat: message.chat, message: message.id, why }, 'a message failed')
+    o.log.take(message)
+    if (!message.private && !message.addressed) return
+    const text = o.say({ code: 'telegram-trouble', data: {} }, langOf(user, memberOf(o.book(), message.from)))
+    o.log.append(FARM, CHANNEL, [], [{ to: message.chat, text, under: message.id }])
+  }
