@@ -8,13 +8,18 @@ nothing-in-pile = { $stage ->
    *[other] Nothing has gone on { $pile } yet.
 }
 no-size-known = No loads and no size are told for { $pile }. Tell one, like: { $pile } is 40 by 120 and 10 high.
+no-size-told = The size of { $pile } is not told. Tell it, like: { $pile } is 40 by 120 and 10 high.
 no-ration-known = { HAS($lbAsFed) ->
-    [yes] About { ABOUT($lbAsFed) } on { $pile }. {""}
+    [yes] About { ABOUT($lbAsFed) } on { $pile }{ HAS($lbLow) ->
+        [yes] {" "}({ ABOUT($lbLow) } to { ABOUT($lbHigh) })
+       *[no] {""}
+    }. {""}
    *[no] {""}
 }Tell what is fed a day and the days can be counted, like: feeding 9,000 a day{ HAS($pile) ->
     [yes] {" "}off { $pile }
    *[no] {""}
 }.
+no-such-feed = There is no { WORD("crop", $crop) } in any pile.
 no-head-known = How many head there are{ HAS($group) ->
     [yes] {" "}({ WORD("group", $group) })
    *[no] {""}
@@ -100,7 +105,29 @@ how-narrow = { $what ->
     [tickets] Weigh a few loads
     [length] Tape the length
    *[ration] Read a day's feed off the scale
+}{ HAS($pile) ->
+    [yes] , for { $pile },
+   *[no] {""}
 } and the range comes down, from { NUMBER($half, maximumFractionDigits: 0) } to { NUMBER($after, maximumFractionDigits: 0) } days either way.
+how-narrow-none = Nothing told now would narrow it by much: { NUMBER($half, maximumFractionDigits: 0) } days either way.
+how-narrow-density = { $what ->
+    [size] Tape the width, length and height, and the range comes down, from { NUMBER($half, maximumFractionDigits: 1) } to { NUMBER($after, maximumFractionDigits: 1) } lb either way.
+    [tickets] Weigh a few loads, and the range comes down, from { NUMBER($half, maximumFractionDigits: 1) } to { NUMBER($after, maximumFractionDigits: 1) } lb either way.
+    [packing] Tell the tractors and the layers, and the range comes down, from { NUMBER($half, maximumFractionDigits: 1) } to { NUMBER($after, maximumFractionDigits: 1) } lb either way.
+   *[none] Nothing told now would narrow it by much: { NUMBER($half, maximumFractionDigits: 1) } lb either way.
+}
+how-narrow-face = { $after ->
+    [0] Read the face in feet twice, a week apart, and the rate is known.
+   *[other] Read the face today and the range comes down, from { NUMBER($half, maximumFractionDigits: 1) } to { NUMBER($after, maximumFractionDigits: 1) } inches either way.
+}
+how-loss-widest = { CAP(WORD("lost", $cause)) } makes { PCT($share) }% of that range: { $cause ->
+    [top] tell when the cover went on and what it is.
+    [face] read the face, the faster it moves the less is lost.
+    [seepage] test the dry matter.
+   *[other] weigh what goes in and what comes out, nothing else shows it.
+}
+how-cover-height = Tape the height: by what it turns out the sheet must be { NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } ft wide.
+how-checks = A covered pile is walked every { n-days }, more often when warm or open, and after hail, wind, rain, a thaw or animals.
 how-cover = For { $widthFt } by { $lengthFt } ft{ HAS($heightFt) ->
     [yes] , { NUMBER($heightFt, maximumFractionDigits: 1) } ft high
    *[no] {""}
@@ -109,7 +136,10 @@ how-cover = For { $widthFt } by { $lengthFt } ft{ HAS($heightFt) ->
    *[no] {""}
 }.
 how-sheet = Over the crown and down to the ground, 2 ft more all round: { NUMBER($widthFt, maximumFractionDigits: 0) } by { NUMBER($lengthFt, maximumFractionDigits: 0) } ft.
-how-tires = { NUMBER($tires, maximumSignificantDigits: 3) } tires on { NUMBER($areaFt2, maximumSignificantDigits: 3) } square feet, side by side.
+how-tires = { NUMBER($tires, maximumSignificantDigits: 3) } tires on { NUMBER($areaFt2, maximumSignificantDigits: 3) } square feet, side by side{ HAS($spaced) ->
+    [yes] ; { NUMBER($spaced, maximumSignificantDigits: 3) } with gaps between
+   *[no] {""}
+}.
 how-edge = { NUMBER($edgeFt, maximumFractionDigits: 0) } ft of edge to weigh down.
 how-density-measured = { ABOUT($lb) } in { NUMBER($ft3, maximumSignificantDigits: 3) } cubic feet, as measured.
 how-density-packing = { $tractors ->
@@ -120,7 +150,10 @@ how-density-usual = What is usual{ HAS($crop) ->
     [yes] {" "}for { WORD("crop", $crop) }
    *[no] {""}
 }; nothing of the packing or the size is told.
-how-porosity = Air by the dry matter of { NUMBER($dmPct, maximumFractionDigits: 0) }%; no more than { PCT($target) }% is wanted.
+how-porosity = { HAS($air) ->
+    [yes] { PCT($air) }% air
+   *[no] Air
+} at a dry matter of { NUMBER($dmPct, maximumFractionDigits: 0) }%; no more than { PCT($target) }% is wanted.
 how-density-loss = So packed, about { NUMBER($pct, maximumFractionDigits: 0) }% is lost by half a year.
 how-face-rate = The face moves { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day, by { WORD("moves", $from) }{ HAS($days) ->
     [yes] , over { n-days }
@@ -142,6 +175,7 @@ how-plan-amount = { ABOUT($lbDry) } dry matter{ HAS($days) ->
 }.
 how-plan-face = A face that moves { NUMBER($inPerDay, maximumFractionDigits: 0) } inches a day.
 how-plan-shape = Packed to { NUMBER($density, maximumFractionDigits: 1) } lb dry matter a cubic foot, sides { $run } to 1.
+how-of = { CAP($pile) }:
 how-loss-cause = { CAP(WORD("lost", $cause)) }: { NUMBER($pct, maximumFractionDigits: 1) }% ({ NUMBER($low, maximumFractionDigits: 1) } to { NUMBER($high, maximumFractionDigits: 1) }).
 how-loss-total = All together { NUMBER($pct, maximumFractionDigits: 0) }% ({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) }).
 how-loss-record = By its own record so far: { NUMBER($pct, maximumFractionDigits: 0) }%.
@@ -170,20 +204,32 @@ note-level-layers = Reckoned as if the layers lay level.
 note-mix-turns = The mix changes at { NUMBER($atFt, maximumFractionDigits: 0) } ft{ HAS($on) ->
     [yes] , about { $on }
    *[no] {""}
+}{ HAS($crop) ->
+    [yes] , to more { WORD("crop", $crop) }
+   *[no] {""}
 }.
+note-size-assumed = Size not told: reckoned as if it lay { NUMBER($widthFt, maximumFractionDigits: 0) } by { NUMBER($lengthFt, maximumFractionDigits: 0) } ft.
+note-face-back = The face of { $pile } went back, from { NUMBER($wasFt, maximumFractionDigits: 0) } to { NUMBER($atFt, maximumFractionDigits: 0) } ft: one of the two is off.
 note-height-assumed = No height told: { NUMBER($ft, maximumFractionDigits: 0) } ft was taken.
 note-face-not-read = Nobody read the face lately: reckoned from what is fed.
 note-density-guide = Worked out from the packing told, so a guide only.
+note-density-misfit = What is told does not fit: { ABOUT($lb) } in { NUMBER($ft3, maximumSignificantDigits: 3) } cubic feet would be heavier than wet mud. Look over the loads and the size.
 note-density-assumed = Nothing told of the packing or the size: the usual was taken.
 note-hours-assumed = Hours of hauling not told: a usual day was taken.
 note-outside = Rough, outside of what is known: { WORD("outside", $what) }.
 note-plan-year = Sized for a year.
-note-plan-slower-face = With this herd the face moves slower than one would wish.
-note-plan-below-least = With this herd the face moves slower than it should in any pile worth driving on.
-note-plan-lower = Build it lower.
-note-plan-narrower = Build it narrower.
+note-plan-slower-face = { HAS($inPerDay) ->
+    [yes] { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day is slow for summer, which wants { $goal }: feed it in the cool months.
+   *[no] The face moves slower than one would wish.
+}
+note-plan-below-least = { HAS($inPerDay) ->
+    [yes] The herd is small for a pile: for { NUMBER($inPerDay, maximumFractionDigits: 1) } inches a day it is only { NUMBER($heightFt, maximumFractionDigits: 1) } ft high, mostly top. Feed it in the cold, or bag the feed.
+   *[no] The herd is small for a pile: build it low and narrow, and feed it in the cold.
+}
+note-plan-lower = Kept low: so little feed makes no higher pile.
+note-plan-narrower = Kept narrow, to fit the slab.
 note-plan-short-pile = It comes out shorter than wide: less feed than a pile wants.
-note-plan-several-piles = Too long for one pile: build several.
+note-plan-several-piles = Too long for one pile: build { $n }, { NUMBER($lengthFt, maximumFractionDigits: 0) } ft long each.
 note-gas = { $stage ->
     [worst] Silo gas is at its worst now
    *[danger] There can be silo gas
@@ -193,74 +239,4 @@ note-core-hot = The core is warmer than it should be.
 note-spot-hot = There is a hot spot: feed is burning up there.
 note-protein-bound = So hot that protein is bound and lost to the cow.
 note-no-face = Tell where the face of { $pile } stands for the mix there.
-
-# Sizes that cannot be, and limits of the formulas, named where a figure was taken outside of them.
-
-note-width-impossible = That width cannot be.
-note-length-impossible = That length cannot be.
-note-height-impossible = That height cannot be.
-note-height-above-half-width = Higher than half its width is too steep for a pile.
-note-top-impossible = That top width cannot be.
-note-top-wider-than-base = The top is told wider than the base.
-note-ramp-impossible = That ramp cannot be.
-note-ramps-longer-than-pile = The ramps are told longer than the pile.
-note-wall-impossible = That wall cannot be.
-note-wall-above-crown = The wall is told higher than the crown.
-note-slope-impossible = That slope of the ground cannot be.
-note-slope-runs-out = The ground slopes more than the pile is high.
-
-outside-box-volume = the size of the box
-outside-dry-matter = the dry matter
-outside-sample-weights = the weights of the sample
-outside-no-weighing = the weights of the sample
-outside-not-dry-yet = a sample not dry yet
-outside-face-area = the area of the face
-outside-days-uncovered = the days it lay open
-outside-ash-below-reference = the ash
-outside-ash = the ash
-outside-above-seen = a tighter pile than was ever measured
-outside-past-saturation = no air left in it
-outside-density = how tight it lies
-outside-feed = the amount of feed
-outside-feeding = what is fed a day
-outside-rate = how fast the face moves
-outside-target = the density asked for
-outside-tractor-weight = the weight of the tractors
-outside-tractors = the number of tractors
-outside-width = the width
-outside-depth = the depth
-outside-delivery = the tons an hour
-outside-layer = the layers
-outside-porosity = the air in it
-outside-moisture = the moisture
-outside-water = the water
-outside-wind = the wind
-outside-weight = the weight
-outside-week = the weeks
-outside-surface = the surface
-outside-surface-factor = the surface
-outside-conductivity = the ground
-outside-freezing-index = the cold
-outside-condition = the condition of the cows
-outside-days-in-milk = the days in milk
-outside-days-to-calving = the days to calving
-outside-grown-weight = the grown weight
-outside-milk = the milk
-outside-milk-energy = the milk
-outside-milk-fat = the milk fat
-outside-ndf = the fiber
-outside-older = the age
-outside-grain-yield = the grain yield
-outside-width-impossible = the width
-outside-length-impossible = the length
-outside-height-impossible = the height
-outside-height-above-half-width = a height above half the width
-outside-top-impossible = the top width
-outside-top-wider-than-base = a top wider than the base
-outside-ramp-impossible = the ramps
-outside-ramps-longer-than-pile = the ramps
-outside-wall-impossible = the walls
-outside-wall-above-crown = the walls
-outside-slope-impossible = the slope of the ground
-outside-slope-runs-out = the slope of the ground
 note-no-price = No price is told for all of it. Tell it, like: corn silage is worth 55 a ton.

@@ -8,13 +8,18 @@ nothing-in-pile = { $stage ->
    *[other] En { $pile } todavía no hay nada.
 }
 no-size-known = De { $pile } no hay viajes ni medidas. Falta algo como: { $pile } mide 40 por 120 y 10 de alto.
+no-size-told = Las medidas de { $pile } no están anotadas. Por ejemplo: { $pile } mide 40 por 120 y 10 de alto.
 no-ration-known = { HAS($lbAsFed) ->
-    [yes] Hay unas { ABOUT($lbAsFed) } en { $pile }. {""}
+    [yes] Hay unas { ABOUT($lbAsFed) } en { $pile }{ HAS($lbLow) ->
+        [yes] {" "}({ ABOUT($lbLow) } a { ABOUT($lbHigh) })
+       *[no] {""}
+    }. {""}
    *[no] {""}
 }Con lo que se da al día salen los días, por ejemplo: damos 9,000 al día{ HAS($pile) ->
     [yes] {" "}de { $pile }
    *[no] {""}
 }.
+no-such-feed = En ninguna pila hay { WORD("crop", $crop) }.
 no-head-known = No se ha dicho cuántas cabezas son{ HAS($group) ->
     [yes] {" "}({ WORD("group", $group) })
    *[no] {""}
@@ -100,7 +105,29 @@ how-narrow = { $what ->
     [tickets] Pesando unos viajes
     [length] Midiendo el largo con cinta
    *[ration] Leyendo en la báscula la comida de un día
+}{ HAS($pile) ->
+    [yes] , en { $pile },
+   *[no] {""}
 } el margen baja, de { NUMBER($half, maximumFractionDigits: 0) } a { NUMBER($after, maximumFractionDigits: 0) } días para cada lado.
+how-narrow-none = Nada que se anote ahora lo afina mucho: { NUMBER($half, maximumFractionDigits: 0) } días para cada lado.
+how-narrow-density = { $what ->
+    [size] Midiendo ancho, largo y alto con cinta el margen baja, de { NUMBER($half, maximumFractionDigits: 1) } a { NUMBER($after, maximumFractionDigits: 1) } lb para cada lado.
+    [tickets] Pesando unos viajes el margen baja, de { NUMBER($half, maximumFractionDigits: 1) } a { NUMBER($after, maximumFractionDigits: 1) } lb para cada lado.
+    [packing] Anotando los tractores y las capas el margen baja, de { NUMBER($half, maximumFractionDigits: 1) } a { NUMBER($after, maximumFractionDigits: 1) } lb para cada lado.
+   *[none] Nada que se anote ahora lo afina mucho: { NUMBER($half, maximumFractionDigits: 1) } lb para cada lado.
+}
+how-narrow-face = { $after ->
+    [0] Con dos lecturas de la cara en pies, con una semana entre ellas, se sabe cuánto avanza.
+   *[other] Con una lectura de la cara hoy el margen baja, de { NUMBER($half, maximumFractionDigits: 1) } a { NUMBER($after, maximumFractionDigits: 1) } pulgadas para cada lado.
+}
+how-loss-widest = { PCT($share) } % de ese margen viene de { WORD("lost", $cause) }: { $cause ->
+    [top] falta saber cuándo se tapó y con qué.
+    [face] hay que leer la cara, entre más avanza menos se pierde.
+    [seepage] falta una prueba de materia seca.
+   *[other] solo pesando lo que entra y lo que sale se ve.
+}
+how-cover-height = Falta medir el alto: según lo que salga, el plástico tiene que ser de { NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } pies de ancho.
+how-checks = Una pila tapada se revisa cada { n-days }, más seguido con calor o abierta, y después de granizo, viento, lluvia, deshielo o animales.
 how-cover = Para { $widthFt } por { $lengthFt } pies{ HAS($heightFt) ->
     [yes] , { NUMBER($heightFt, maximumFractionDigits: 1) } de alto
    *[no] {""}
@@ -109,7 +136,10 @@ how-cover = Para { $widthFt } por { $lengthFt } pies{ HAS($heightFt) ->
    *[no] {""}
 }.
 how-sheet = Por encima de la corona y hasta el suelo, 2 pies más alrededor: { NUMBER($widthFt, maximumFractionDigits: 0) } por { NUMBER($lengthFt, maximumFractionDigits: 0) } pies.
-how-tires = { NUMBER($tires, maximumSignificantDigits: 3) } llantas en { NUMBER($areaFt2, maximumSignificantDigits: 3) } pies cuadrados, una junto a otra.
+how-tires = { NUMBER($tires, maximumSignificantDigits: 3) } llantas en { NUMBER($areaFt2, maximumSignificantDigits: 3) } pies cuadrados, una junto a otra{ HAS($spaced) ->
+    [yes] ; { NUMBER($spaced, maximumSignificantDigits: 3) } separadas
+   *[no] {""}
+}.
 how-edge = { NUMBER($edgeFt, maximumFractionDigits: 0) } pies de orilla con peso.
 how-density-measured = { ABOUT($lb) } en { NUMBER($ft3, maximumSignificantDigits: 3) } pies cúbicos, como se midió.
 how-density-packing = { $tractors ->
@@ -120,7 +150,10 @@ how-density-usual = Lo normal{ HAS($crop) ->
     [yes] {" "}en { WORD("crop", $crop) }
    *[no] {""}
 }; del pisado o las medidas no hay nada anotado.
-how-porosity = Aire según la materia seca de { NUMBER($dmPct, maximumFractionDigits: 0) } %; conviene no más de { PCT($target) } %.
+how-porosity = { HAS($air) ->
+    [yes] { PCT($air) } % de aire
+   *[no] Aire
+} con materia seca de { NUMBER($dmPct, maximumFractionDigits: 0) } %; conviene no más de { PCT($target) } %.
 how-density-loss = Así de pisada se pierde como { NUMBER($pct, maximumFractionDigits: 0) } % en medio año.
 how-face-rate = La cara avanza { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día, según { WORD("moves", $from) }{ HAS($days) ->
     [yes] , en { n-days }
@@ -142,6 +175,7 @@ how-plan-amount = { ABOUT($lbDry) } de materia seca{ HAS($days) ->
 }.
 how-plan-face = Una cara que avance { NUMBER($inPerDay, maximumFractionDigits: 0) } pulgadas al día.
 how-plan-shape = Pisada a { NUMBER($density, maximumFractionDigits: 1) } lb de materia seca por pie cúbico, lados de { $run } a 1.
+how-of = { CAP($pile) }:
 how-loss-cause = { CAP(WORD("lost", $cause)) }: { NUMBER($pct, maximumFractionDigits: 1) } % ({ NUMBER($low, maximumFractionDigits: 1) } a { NUMBER($high, maximumFractionDigits: 1) }).
 how-loss-total = Todo junto { NUMBER($pct, maximumFractionDigits: 0) } % ({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) }).
 how-loss-record = Según lo que lleva anotado: { NUMBER($pct, maximumFractionDigits: 0) } %.
@@ -170,20 +204,32 @@ note-level-layers = La cuenta es como si las capas estuvieran parejas.
 note-mix-turns = La mezcla cambia en { NUMBER($atFt, maximumFractionDigits: 0) } pies{ HAS($on) ->
     [yes] , como el { $on }
    *[no] {""}
+}{ HAS($crop) ->
+    [yes] , con más { WORD("crop", $crop) }
+   *[no] {""}
 }.
+note-size-assumed = Sin medidas anotadas: la cuenta es como si midiera { NUMBER($widthFt, maximumFractionDigits: 0) } por { NUMBER($lengthFt, maximumFractionDigits: 0) } pies.
+note-face-back = La cara de { $pile } se regresó, de { NUMBER($wasFt, maximumFractionDigits: 0) } a { NUMBER($atFt, maximumFractionDigits: 0) } pies: una de las dos está mal.
 note-height-assumed = Sin altura anotada: se tomaron { NUMBER($ft, maximumFractionDigits: 0) } pies.
 note-face-not-read = Nadie ha leído la cara: la cuenta sale de lo que se da.
 note-density-guide = Sale del pisado que se anotó, es solo una guía.
+note-density-misfit = Lo anotado no cuadra: { ABOUT($lb) } en { NUMBER($ft3, maximumSignificantDigits: 3) } pies cúbicos pesarían más que el lodo. Conviene revisar los viajes y las medidas.
 note-density-assumed = Nada anotado del pisado o las medidas: se tomó lo normal.
 note-hours-assumed = Horas de acarreo sin anotar: se tomó un día normal.
 note-outside = Aproximado, fuera de lo conocido: { WORD("outside", $what) }.
 note-plan-year = Para un año.
-note-plan-slower-face = Con este ganado la cara avanza más despacio de lo deseable.
-note-plan-below-least = Con este ganado la cara avanza menos de lo debido en cualquier pila que valga la pena pisar.
-note-plan-lower = Conviene más baja.
-note-plan-narrower = Conviene más angosta.
+note-plan-slower-face = { HAS($inPerDay) ->
+    [yes] { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día es lento con calor, que pide { $goal }: conviene darla en los meses fríos.
+   *[no] La cara avanza más despacio de lo deseable.
+}
+note-plan-below-least = { HAS($inPerDay) ->
+    [yes] Es poco ganado para una pila: para { NUMBER($inPerDay, maximumFractionDigits: 1) } pulgadas al día queda de solo { NUMBER($heightFt, maximumFractionDigits: 1) } pies de alto, casi pura orilla. Conviene darla con frío, o embolsar la comida.
+   *[no] Es poco ganado para una pila: conviene baja y angosta, y darla con frío.
+}
+note-plan-lower = Queda baja: con tan poca comida no sale más alta.
+note-plan-narrower = Queda angosta, para caber en la losa.
 note-plan-short-pile = Sale más corta que ancha: es poca comida para una pila.
-note-plan-several-piles = Demasiado larga para una pila: conviene hacer varias.
+note-plan-several-piles = Demasiado larga para una pila: conviene hacer { $n }, de { NUMBER($lengthFt, maximumFractionDigits: 0) } pies cada una.
 note-gas = { $stage ->
     [worst] El gas está en lo peor ahora
    *[danger] Puede haber gas
@@ -193,74 +239,4 @@ note-core-hot = El centro está más caliente de lo debido.
 note-spot-hot = Hay un punto caliente: ahí se está quemando comida.
 note-protein-bound = Tan caliente que la proteína se pierde para la vaca.
 note-no-face = Falta dónde va la cara de { $pile } para saber la mezcla ahí.
-
-# Medidas que no pueden ser, y límites de las fórmulas, nombrados donde una cuenta se salió de ellos.
-
-note-width-impossible = Ese ancho no puede ser.
-note-length-impossible = Ese largo no puede ser.
-note-height-impossible = Esa altura no puede ser.
-note-height-above-half-width = Más alta que la mitad del ancho es demasiado parada para una pila.
-note-top-impossible = Ese ancho de arriba no puede ser.
-note-top-wider-than-base = Arriba se anotó más ancha que abajo.
-note-ramp-impossible = Esa rampa no puede ser.
-note-ramps-longer-than-pile = Las rampas se anotaron más largas que la pila.
-note-wall-impossible = Esa pared no puede ser.
-note-wall-above-crown = La pared se anotó más alta que la corona.
-note-slope-impossible = Esa pendiente del suelo no puede ser.
-note-slope-runs-out = El suelo baja más de lo que la pila tiene de alto.
-
-outside-box-volume = el tamaño de la caja
-outside-dry-matter = la materia seca
-outside-sample-weights = los pesos de la muestra
-outside-no-weighing = los pesos de la muestra
-outside-not-dry-yet = una muestra sin secar
-outside-face-area = el área de la cara
-outside-days-uncovered = los días destapada
-outside-ash-below-reference = la ceniza
-outside-ash = la ceniza
-outside-above-seen = más apretada de lo que se ha medido
-outside-past-saturation = ya sin aire
-outside-density = lo apretado que está
-outside-feed = la cantidad de comida
-outside-feeding = lo que se da al día
-outside-rate = lo que avanza la cara
-outside-target = lo apretado que se pide
-outside-tractor-weight = el peso de los tractores
-outside-tractors = el número de tractores
-outside-width = el ancho
-outside-depth = la profundidad
-outside-delivery = las toneladas por hora
-outside-layer = las capas
-outside-porosity = el aire que tiene
-outside-moisture = la humedad
-outside-water = el agua
-outside-wind = el viento
-outside-weight = el peso
-outside-week = las semanas
-outside-surface = la superficie
-outside-surface-factor = la superficie
-outside-conductivity = el suelo
-outside-freezing-index = el frío
-outside-condition = la condición de las vacas
-outside-days-in-milk = los días en leche
-outside-days-to-calving = los días para el parto
-outside-grown-weight = el peso adulto
-outside-milk = la leche
-outside-milk-energy = la leche
-outside-milk-fat = la grasa de la leche
-outside-ndf = la fibra
-outside-older = la edad
-outside-grain-yield = el rendimiento de grano
-outside-width-impossible = el ancho
-outside-length-impossible = el largo
-outside-height-impossible = el alto
-outside-height-above-half-width = un alto mayor que medio ancho
-outside-top-impossible = el ancho de arriba
-outside-top-wider-than-base = arriba más ancha que abajo
-outside-ramp-impossible = las rampas
-outside-ramps-longer-than-pile = las rampas
-outside-wall-impossible = las paredes
-outside-wall-above-crown = las paredes
-outside-slope-impossible = la pendiente del suelo
-outside-slope-runs-out = la pendiente del suelo
 note-no-price = Falta el precio de todo lo que tiene. Por ejemplo: el maíz vale 55 la tonelada.

@@ -48,6 +48,11 @@ set-check = Covers are walked every { $days ->
     [1] day
    *[other] { $days } days
 }, sooner after a storm.
+set-total = { $count ->
+    [0] No running totals in the group.
+    [1] A running total after every load told in the group.
+   *[other] A running total every { $count } loads told in the group.
+}
 set-nudges = { $count ->
     [0] What is left undone is not asked after.
     [one] At most { $count } nudge a day.

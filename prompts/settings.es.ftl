@@ -48,6 +48,11 @@ set-check = Las tapas se revisan { $days ->
     [1] cada día
    *[other] cada { $days } días
 }, antes si hay tormenta.
+set-total = { $count ->
+    [0] Sin totales en el grupo.
+    [1] El total después de cada viaje dicho en el grupo.
+   *[other] El total cada { $count } viajes dichos en el grupo.
+}
 set-nudges = { $count ->
     [0] Lo pendiente no se pregunta.
     [one] Cuando mucho { $count } aviso al día.

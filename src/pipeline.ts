@@ -8,7 +8,8 @@ import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports
 import type { Act, Reading } from './reading/reading.ts'
 import type { Say } from './saying/say.ts'
 import { isPlain } from './settle/plain.ts'
-import { guessed, type Settled, settle } from './settle/settle.ts'
+import { settleAny } from './settle/heard.ts'
+import { guessed, type Settled } from './settle/settle.ts'
 import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
 import type { Alert } from './watch/alerts.ts'
@@ -85,7 +86,7 @@ export const makeCore = (parts: CoreParts): Core => {
     const settled: Settled =
       message.text.length > MOST
         ? { outcome: 'refused', entries: [], recorded: [], withdrawn: [], asks: [], word: { code: 'too-long', data: {} } }
-        : settle(reading, {
+        : settleAny(reading, {
             book,
             message,
             day: now.day,
@@ -96,6 +97,7 @@ export const makeCore = (parts: CoreParts): Core => {
             name: known?.name ?? message.from,
             missed: Date.parse(message.at) - (d.missed.get(`${message.chat}\n${message.from}`) ?? Number.NEGATIVE_INFINITY) < 600_000,
             id: () => `${book.last + 1}.${++n}`,
+            read: text => desks.read(d, text, message.at, lang, message.from),
           })
     const who = `${message.chat}\n${message.from}`
     if (

@@ -23,8 +23,11 @@ export interface Draft {
 
 export interface Choice {
   label: string | Message
-  /** `fill` puts `value` into the slot asked for; `sure` records the draft as it is; `drop` lets it go; `pile` makes a new pile first. */
-  act: 'fill' | 'sure' | 'drop' | 'pile' | 'undo'
+  /**
+   * `fill` puts `value` into the slot asked for; `sure` records the draft as it is; `drop` lets it go; `pile` makes a new pile first;
+   * `take` records the drafts in `value` instead of the question's own.
+   */
+  act: 'fill' | 'sure' | 'drop' | 'pile' | 'undo' | 'take'
   value?: unknown
 }
 

@@ -48,7 +48,7 @@ export interface Sheet {
 }
 
 export interface SheetFit {
-  /** One sheet, or two with a seam across the pile. */
+  /** One sheet, or two with a seam. */
   sheets: Sheet[]
   /** Lap that is left at the shorter side, ft. */
   lapFt: Ft
@@ -66,7 +66,7 @@ const fitOf = (need: SheetNeed, lap: Ft, width: Ft, length: Ft, sheets: Sheet[])
 
 /**
  * The smallest sheet in stock that fits with a lap of a foot at least, turned if need be; where none does, the two that do,
- * overlapped across the pile. `lapFt` tells how much lap it leaves. Undefined where nothing fits.
+ * overlapped across the pile or along it. `lapFt` tells how much lap it leaves. Undefined where nothing fits.
  */
 export const fitFromStock = (need: SheetNeed, stock: readonly (Sheet & { count?: number })[], lapFt: Ft = LAP_FT): SheetFit | undefined => {
   const have = stock.filter(s => s.widthFt > 0 && s.lengthFt > 0 && (s.count ?? 1) > 0)
@@ -83,7 +83,11 @@ export const fitFromStock = (need: SheetNeed, stock: readonly (Sheet & { count?:
     turned.flatMap((a, i) =>
       turned.slice(i).map(b => {
         if (a.s === b.s && (a.s.count ?? 1) < 2) return undefined
-        return fitOf(need, lapFt, Math.min(a.w, b.w), a.l + b.l - OVERLAP_FT, [plain(a.s), plain(b.s)])
+        const pair = [plain(a.s), plain(b.s)]
+        return best([
+          fitOf(need, lapFt, Math.min(a.w, b.w), a.l + b.l - OVERLAP_FT, pair),
+          fitOf(need, lapFt, a.w + b.w - OVERLAP_FT, Math.min(a.l, b.l), pair),
+        ])
       }),
     ),
   )

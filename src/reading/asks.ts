@@ -3,7 +3,7 @@ import { has, hasCat, type Item, valueOf } from './item.ts'
 import { speaksOf } from './lexicon.ts'
 import { isThin, weightOf } from './pool.ts'
 import type { AskSaid, FrameName } from './reading.ts'
-import { asksAnyway, asksToSell, supposes, whatIfIn } from './whatIf.ts'
+import { asksAnyway, mayWe, supposes, whatIfIn } from './whatIf.ts'
 
 const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
 
@@ -120,7 +120,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ['help', x => x.s('q:help') && !/\b(thanks|thank|thx|gracias)\b/.test(x.text)],
   ['why', x => x.s('q:why') && !x.c('crop') && !x.c('mat')],
   ['reach', x => asksIf(x.text) && !x.c('mat') && !x.s('v:pack') && !speaksOf('qt:plan', x.text) && changes(x)],
-  ['reach', x => asksToSell(x.text) && !x.c('mat')],
+  ['reach', x => mayWe(x.text) && !x.c('mat')],
   ['checks', x => (x.s('q:when') || x.s('q:howlong')) && (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) && !x.s('qt:ready')],
   // "has anyone checked lane" wants the last time
   ['checks', x => /\b(anyone|anybody|somebody|alguien)\b/.test(x.text) && (x.s('v:check') || x.s('b:check'))],

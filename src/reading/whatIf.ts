@@ -38,10 +38,10 @@ const PLAIN = /^(?:y )?esta (?:bien )?(?:pisad|compactad|apretad|apisonad)|\bque
 /** Asked without a mark: nobody tells the assistant that a pile is packed well, or how big it is to be. */
 export const asksAnyway = (text: string): boolean => supposes(text) || PLAIN.test(text)
 
-const SELLING =
-  /\b(?:(?:can|could|may|should) (?:we|i) (?:still )?(?:sell|spare|ship)|(?:how much|how many tons?)\b.*\b(?:sell|spare)|(?:podemos|puedo|podriamos|podria) vender|cuant[oa]s?\b.*\bvender)\b/
-/** "can we spare 100 ton", "how much can we sell". */
-export const asksToSell = (text: string): boolean => SELLING.test(text)
+const MAY =
+  /\b(?:(?:can|could|may|should) (?:we|i) (?:still )?(?:sell|spare|ship|carry|handle|winter|take on)|(?:how much|how many tons?)\b.*\b(?:sell|spare|(?:need|have) to buy)|(?:podemos|puedo|podriamos|podria) (?:vender|mantener|con)|cuant[oa]s?\b.*\b(?:vender|comprar))\b/
+/** "can we spare 100 ton", "how much can we sell", "could we carry 10 more cows". */
+export const mayWe = (text: string): boolean => MAY.test(text)
 
 const WEEKS = /^(?:weeks?|wks?|semanas?)$/
 const DAYS = /^(?:days?|dias?)$/

@@ -68,6 +68,7 @@ const QUESTIONS: Record<Exclude<About, 'why'>, object> = {
   supplies: {},
   who: { type: 'cover' },
   history: { pile: 'upper' },
+  picture: {},
   help: {},
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Answer, Ask } from '../../src/book/asks.ts'
 import { answer, isRefusal } from '../../src/figures/asked/answer.ts'
+import { volume } from '../../src/figures/shape.ts'
 import { bookOf, evening, upper } from './askedFarm.ts'
 
 const ask = (events: Record<string, unknown>[], a: Ask, day: string): Answer => {
@@ -32,11 +33,15 @@ describe('cover', () => {
     const a = ask([...small, ...sheets], { about: 'cover', pile: 'well' }, '2025-06-03')
     expect(a).toMatchObject({ fromStock: true, sheets: [{ widthFt: 40, lengthFt: 70 }] })
   })
-  it('says which measure is missing', () => {
-    expect(answer(bookOf([{ ...pile, widthFt: 32 }, small[1]!]), { about: 'cover', pile: 'well' }, evening('2025-06-03'))).toMatchObject({
-      code: 'no-size-known',
-      data: { missing: 'length' },
-    })
+  it('without a length it is as long as what went in makes it; with nothing in it the size is asked for', () => {
+    const wide = { ...pile, widthFt: 32, heightFt: 7 }
+    const a = ask([wide, small[1]!], { about: 'cover', pile: 'well' }, '2025-06-03')
+    const how = (a.how as { code: string; data: { lengthFt: number } }[])[0]!.data
+    // The crown of that length holds the loads again.
+    const full = volume({ section: 'crowned', widthFt: 32, heightFt: 7, lengthFt: how.lengthFt })
+    const { lbDry } = (ask([wide, small[1]!], { about: 'status', pile: 'well' }, '2025-06-03').crops as { lbDry: number }[])[0]!
+    expect(full * 14.8).toBeCloseTo(lbDry, 0)
+    expect(answer(bookOf([wide]), { about: 'cover', pile: 'well' }, evening('2025-06-03'))).toMatchObject({ code: 'no-size-told' })
   })
 })
 

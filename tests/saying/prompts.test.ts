@@ -269,6 +269,9 @@ const SAMPLES: Record<string, Datum> = {
   share: 0.4,
   spaced: 535,
   least: 4,
+  lbLow: 90_000,
+  lbHigh: 110_000,
+  wasFt: 30,
 }
 
 /** A variable that means another thing in one message. */

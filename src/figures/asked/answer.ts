@@ -1,5 +1,6 @@
 import type { Answer, Ask } from '../../book/asks.ts'
 import type { Book } from '../../book/book.ts'
+import type { Source } from '../../book/entries.ts'
 import type { PileState } from '../../book/pile.ts'
 import type { Day } from '../../units/calendar.ts'
 import type { Now } from '../farm/now.ts'
@@ -12,6 +13,7 @@ import { left } from './left.ts'
 import { loads } from './loads.ts'
 import { loss } from './loss.ts'
 import { mix } from './mix.ts'
+import { picture } from './picture.ts'
 import { isPile, onePile } from './piles.ts'
 import { plan } from './plan.ts'
 import { reach } from './reach.ts'
@@ -27,6 +29,8 @@ export { isRefusal, type Refusal } from './refusal.ts'
 export interface Given {
   /** The day of the next walk of a pile's cover, as the watch has planned it. */
   nextCheck?: (pile: string) => Day | undefined
+  /** Paths of the pictures that came with a message. */
+  pictures?: (source: Pick<Source, 'channel' | 'chat' | 'id'>) => string[]
 }
 
 const ofPile = (book: Book, ask: Ask, then: (p: PileState) => Answer | Refusal): Answer | Refusal => {
@@ -60,7 +64,7 @@ const work = (book: Book, ask: Ask, now: Now, given: Given): Answer | Refusal =>
     case 'mix':
       return ofPile(book, ask, p => mix(book, p, now))
     case 'checks':
-      return ofPile(book, ask, p => checks(book, p, given.nextCheck?.(p.name)))
+      return ofPile(book, ask, p => checks(book, p, now, given.nextCheck?.(p.name)))
     case 'loss':
       return ofPile(book, ask, p => loss(book, p, now))
     case 'supplies':
@@ -69,6 +73,8 @@ const work = (book: Book, ask: Ask, now: Now, given: Given): Answer | Refusal =>
       return ofFarm(book, ask, p => who(book, p ? { ...ask, pile: p.name } : ask))
     case 'history':
       return ofFarm(book, ask, p => history(book, p ? { ...ask, pile: p.name } : ask))
+    case 'picture':
+      return ofFarm(book, ask, p => picture(book, p ? { ...ask, pile: p.name } : ask, given))
     case 'help':
       return { about: 'help' }
     case 'why':

@@ -1,11 +1,34 @@
 import type { Answer } from '../../book/asks.ts'
 import type { Book } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
+import type { Message } from '../../book/questions.ts'
+import { daysBetween } from '../../units/calendar.ts'
+import { IN_PER_FT } from '../../units/measure.ts'
 import { seasonRate } from '../faceRate.ts'
 import { estimate } from '../farm/estimate.ts'
 import type { Now } from '../farm/now.ts'
-import { faceToday, rateOf } from '../farm/rate.ts'
+import { lengthKnown, readingsOf } from '../farm/position.ts'
+import { faceToday, type Rate, rateOf } from '../farm/rate.ts'
+import { by } from './by.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
+import { Z80 } from './z80.ts'
+
+/** No farm takes more off a face, in/day. Common practice, no source. */
+const FASTEST = 96
+
+/**
+ * What one more reading today would do: the rate is the way between two readings over the days between, so its error is that of two
+ * readings over those days.
+ */
+const surer = (p: PileState, now: Now, rate: Rate): Message[] => {
+  const readings = readingsOf(p, lengthKnown(p)).filter(r => r.on <= now.day)
+  const last = readings.at(-1)
+  if (rate.from === 'use' || !last) return [told('how-narrow-face', { half: 0, after: 0 })]
+  const half = (days: number): number => (Z80 * Math.SQRT2 * last.sdFt * IN_PER_FT) / days
+  const more = daysBetween(last.on, now.day)
+  if (rate.from !== 'readings' || more < 1) return []
+  return [told('how-narrow-face', { half: half(rate.days), after: half(rate.days + more) })]
+}
 
 /** How fast the face moves against the season's least, and what would mend it. */
 export const face = (book: Book, p: PileState, now: Now): Answer | Refusal => {
@@ -13,7 +36,8 @@ export const face = (book: Book, p: PileState, now: Now): Answer | Refusal => {
   if (!p.openedOn) return refuse('not-open', { pile: p.name })
   const e = estimate(book, p, now)
   const rate = rateOf(p, now.day, e)
-  if (!rate) return refuse('no-face-known', { pile: p.name })
+  // Reckoned from the use where the record holds less than was fed: no face moves like that.
+  if (!rate || rate.inPerDay > FASTEST) return refuse('no-face-known', { pile: p.name })
   const { least, goal, season } = seasonRate(now.day)
   const enough = rate.inPerDay >= least
   const width = p.measured?.widthFt ?? p.planned.widthFt
@@ -34,6 +58,8 @@ export const face = (book: Book, p: PileState, now: Now): Answer | Refusal => {
     how: [
       told('how-face-rate', { inPerDay: rate.inPerDay, from: rate.from, days: rate.days || undefined }),
       told('how-face-least', { inPerDay: least, goal, season }),
+      by('formula-face-rate', 'formula-face-least'),
+      ...surer(p, now, rate),
     ],
     notes: rate.from === 'use' ? [told('note-face-not-read')] : [],
   })

@@ -1,7 +1,13 @@
 import type { Message } from '../../book/questions.ts'
 import type { Estimate } from '../farm/estimate.ts'
 import { narrowing } from '../farm/narrowing.ts'
+import { by } from './by.ts'
 import { told } from './refusal.ts'
+
+/** A range past this says nothing. */
+const MOST_DAYS = 730
+/** A reading so far behind an earlier one is no slip of the eye, ft. */
+const BACK_FT = 3
 
 const pct = (share: number): number => share * 100
 
@@ -46,8 +52,11 @@ export const howLeft = (e: Estimate): Message[] => {
       }),
     )
   lines.push(told('how-fused', { readings: input.faces.length, days: v.days.length }))
+  lines.push(by('formula-fused', 'formula-chained'))
   const better = narrowing(e)
-  if (better) lines.push(told('how-narrow', { what: better.what, half: better.half, after: better.after }))
+  if (better) lines.push(told('how-narrow', { what: better.what, half: better.half, after: better.after, pile: v.pile.name }))
+  else if (e.days && e.days.high - e.days.low >= 2 && e.days.high < MOST_DAYS)
+    lines.push(told('how-narrow-none', { half: (e.days.high - e.days.low) / 2 }))
   return lines
 }
 
@@ -63,6 +72,11 @@ export const notesLeft = (e: Estimate): Message[] => {
   // days nobody logged are days when cows ate
   if (e.overfed)
     notes.push(told('note-overfed', { pile: p.name, fed: v.loggedLb + v.silentDays * (e.use?.lb ?? 0), in: v.whole.usable.mean }))
+  const back = v.input.faces.findLast((f, i, all) => i > 0 && f.atFt < all[i - 1]!.atFt - BACK_FT)
+  if (back) {
+    const was = v.input.faces[v.input.faces.indexOf(back) - 1]!
+    notes.push(told('note-face-back', { pile: p.name, atFt: back.atFt, wasFt: was.atFt }))
+  }
   if (width && height && height > width / 2) notes.push(told('note-size-odd', { widthFt: width, heightFt: height }))
   if (v.refFrom === 'ration' && v.need?.from === 'intake') notes.push(told('note-intake', { head: v.need.head }))
   if (v.refFrom === 'logs' || v.refFrom === 'face') notes.push(told('note-no-ration', { from: v.refFrom }))

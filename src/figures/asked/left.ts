@@ -6,6 +6,7 @@ import { dayIn } from '../farm/horizon.ts'
 import type { Now } from '../farm/now.ts'
 import { howLeft, notesLeft } from './howLeft.ts'
 import { type Refusal, refuse, slots } from './refusal.ts'
+import { Z80 } from './z80.ts'
 
 /** Why nothing can be said of what is in a pile; undefined where something can. */
 export const nothingIn = (p: PileState): Refusal | undefined =>
@@ -44,8 +45,5 @@ export const left = (book: Book, p: PileState, now: Now): Answer | Refusal => {
     notes: notesLeft(e),
   })
 }
-
-/** Standard errors on either side of the middle that hold 80 of 100. */
-export const Z80 = 1.2816
 
 const runsOut = (e: Estimate, now: Now): string | undefined => (e.days ? dayIn(now.day, e.days.mid) : undefined)

@@ -3,6 +3,7 @@ import { type Book, eventsOf, pileState, piles } from '../../book/book.ts'
 import type { Told } from '../../book/pile.ts'
 import type { Now } from '../farm/now.ts'
 import { weigher } from '../farm/weights.ts'
+import { howWeighed } from './howWeighed.ts'
 import { slots, told } from './refusal.ts'
 
 /**
@@ -29,11 +30,6 @@ export const loads = (book: Book, ask: Ask, now: Now): Answer => {
   const sum = (unit: 'load' | 'bucket'): number =>
     list.reduce((s, t) => s + ((t.event.unit ?? 'load') === unit ? (t.event.count ?? 0) : 0), 0)
   const lbAsFed = weights.reduce((s, w) => s + w.lb, 0)
-  const kinds = new Map<string, { lb: number; from: string }>()
-  for (const w of weights) {
-    const key = `${w.from} ${w.box ?? ''}`.trim()
-    kinds.set(key, { lb: (kinds.get(key)?.lb ?? 0) + w.lb, from: w.from })
-  }
   return slots({
     about: 'loads' as const,
     pile: ask.pile,
@@ -43,7 +39,7 @@ export const loads = (book: Book, ask: Ask, now: Now): Answer => {
     count: sum('load'),
     lbAsFed,
     buckets: sum('bucket') || undefined,
-    how: [...kinds].map(([key, k]) => told('how-weighed', { lb: k.lb, from: k.from, box: key.slice(k.from.length + 1) || undefined })),
+    how: howWeighed(book, list),
     notes: weights.some(w => w.from === 'usual') ? [told('note-usual-box')] : [],
   })
 }

@@ -1,15 +1,28 @@
 import type { Answer } from '../../book/asks.ts'
 import type { Book } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
+import type { Message } from '../../book/questions.ts'
 import { estimate } from '../farm/estimate.ts'
 import type { Now } from '../farm/now.ts'
 import { mixPrice } from '../farm/prices.ts'
+import type { Cause } from '../losses.ts'
 import { lossCost } from '../money.ts'
-import { nothingIn, Z80 } from './left.ts'
+import type { Range } from '../result.ts'
+import { by } from './by.ts'
+import { nothingIn } from './left.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
+import { Z80 } from './z80.ts'
 
 /** Less of the pile than this gone, and its record says little of the loss yet. */
 const TELLING = 0.35
+
+/** What would narrow the loss most: the cause that most of its range comes from. Ranges add up as errors do, by their squares. */
+const widest = (causes: Record<Cause, Range>): Message => {
+  const parts = Object.entries(causes).map(([cause, r]) => ({ cause, square: (r.high - r.low) ** 2 }))
+  const all = parts.reduce((t, p) => t + p.square, 0)
+  const most = parts.reduce((a, b) => (b.square > a.square ? b : a))
+  return told('how-loss-widest', { cause: most.cause, share: all > 0 ? most.square / all : 0 })
+}
 
 /** What is lost of what went in: expected by its causes, with its range, and what the pile's own record shows so far. */
 export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
@@ -41,6 +54,8 @@ export const loss = (book: Book, p: PileState, now: Now): Answer | Refusal => {
       ...Object.entries(byCause.causes).map(([cause, r]) => told('how-loss-cause', { cause, pct: r.mid, low: r.low, high: r.high })),
       told('how-loss-total', { pct: byCause.total.mid, low: byCause.total.low, high: byCause.total.high }),
       ...(record ? [told('how-loss-record', { pct: record.pct })] : []),
+      by('formula-chained', 'formula-top', 'formula-bastiman', 'formula-ruppel'),
+      widest(byCause.causes),
     ],
     notes: byCause.outside ? [told('note-outside', { what: byCause.outside })] : [],
   })

@@ -3,6 +3,7 @@ import { type Book, setting } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import type { Now } from '../farm/now.ts'
 import { readyOn, siloGas, WAIT_DAYS } from '../ready.ts'
+import { by } from './by.ts'
 import { nothingIn } from './left.ts'
 import { type Refusal, refuse, slots, told } from './refusal.ts'
 
@@ -28,7 +29,7 @@ export const ready = (book: Book, p: PileState, now: Now): Answer | Refusal => {
     daysToGo: r.daysToGo,
     openedOn: p.openedOn,
     gasClearOn: gas && gas.stage !== 'clear' ? gas.clearOn : undefined,
-    how: [told('how-ready', { sealedOn: p.sealedOn, days })],
+    how: [told('how-ready', { sealedOn: p.sealedOn, days }), by('formula-three-weeks')],
     notes: [
       ...(gas && gas.stage !== 'clear' ? [told('note-gas', { clearOn: gas.clearOn, stage: gas.stage })] : []),
       ...(r.ready && r.betterOn > now.day && p.stage !== 'feeding' ? [told('note-better-later', { on: r.betterOn })] : []),

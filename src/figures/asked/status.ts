@@ -1,6 +1,6 @@
 import type { Answer } from '../../book/asks.ts'
 import type { Book } from '../../book/book.ts'
-import type { PileState } from '../../book/pile.ts'
+import { hasFeed, type PileState } from '../../book/pile.ts'
 import { estimate } from '../farm/estimate.ts'
 import { byCrop, fillingOf } from '../farm/layers.ts'
 import type { Now } from '../farm/now.ts'
@@ -8,10 +8,13 @@ import { faceTold } from '../farm/position.ts'
 import { mixPrice } from '../farm/prices.ts'
 import { faceToday, rateOf } from '../farm/rate.ts'
 import { feedValue } from '../money.ts'
-import { slots, told } from './refusal.ts'
+import { howLeft } from './howLeft.ts'
+import { howWeighed } from './howWeighed.ts'
+import { type Refusal, refuse, slots, told } from './refusal.ts'
 
 /** How a pile stands: its stage, what went in, what is open on its cover, where the face was told last. */
-export const status = (book: Book, p: PileState, now: Now, worth = false): Answer => {
+export const status = (book: Book, p: PileState, now: Now, worth = false): Answer | Refusal => {
+  if (worth && !hasFeed(p)) return refuse('nothing-in-pile', { pile: p.name, stage: p.stage, on: p.emptyOn })
   const filling = fillingOf(book, p)
   const crops = byCrop(p.stage === 'empty' ? [] : filling.layers).map(({ crop, cut, count, lb, lbDry }) =>
     slots({ crop, cut, count, lbAsFed: lb, lbDry }),
@@ -35,8 +38,10 @@ export const status = (book: Book, p: PileState, now: Now, worth = false): Answe
     daysLow: e?.days?.low,
     daysHigh: e?.days?.high,
     lbAsFed: e?.whole.lb ? e.left.lb : undefined,
+    worthLb: worth && there ? there.left.lb : undefined,
     value: there && feedValue(there.left.lb, price),
     worth: worth || undefined,
+    how: e ? howLeft(e) : filling.lb > 0 ? howWeighed(book, p.loads) : [],
     notes: worth && price === undefined ? [told('note-no-price')] : [],
   })
 }

@@ -40,7 +40,7 @@ export const drynessOf = (book: Book, p: PileState): ((crop: string, on: Day) =>
   const crops = new Set(p.loads.map(t => t.event.crop))
   const first = p.loads[0]?.event.on
   const one = crops.size <= 1
-  const readings = (crop: string): Reading[] => [
+  const gather = (crop: string): Reading[] => [
     ...tests.flatMap(({ event: e }): Reading[] => {
       if (e.pile !== undefined && e.pile !== p.name) return []
       // A pile that was emptied and filled anew is another pile.
@@ -53,6 +53,14 @@ export const drynessOf = (book: Book, p: PileState): ((crop: string, on: Day) =>
       e.crop === crop && e.dmPct !== undefined ? [{ pct: e.dmPct, on: e.on, weight: WEIGHTS.loads, from: 'loads' }] : [],
     ),
   ]
+  const gathered = new Map<string, Reading[]>()
+  const readings = (crop: string): Reading[] => {
+    const before = gathered.get(crop)
+    if (before) return before
+    const list = gather(crop)
+    gathered.set(crop, list)
+    return list
+  }
   const known = new Map<string, Dryness>()
   return (crop, on) => {
     const key = `${crop}\n${on}`

@@ -55,4 +55,25 @@ export const estimateFrom = (evidence: Evidence): Estimate => {
   }
 }
 
-export const estimate = (book: Book, p: PileState, now: Now): Estimate => estimateFrom(evidenceOf(book, p, now))
+/** Estimates of one book at one moment: a message or a look around asks for the same pile more than once. */
+interface Kept {
+  last: number
+  at: string
+  day: string
+  piles: Map<PileState, Estimate>
+}
+const kept = new WeakMap<Book, Kept>()
+
+/** The estimate of one pile. Kept until the book grows or time goes on, so that asking twice costs nothing. */
+export const estimate = (book: Book, p: PileState, now: Now): Estimate => {
+  let k = kept.get(book)
+  if (!k || k.last !== book.last || k.at !== now.at || k.day !== now.day) {
+    k = { last: book.last, at: now.at, day: now.day, piles: new Map() }
+    kept.set(book, k)
+  }
+  const before = k.piles.get(p)
+  if (before) return before
+  const e = estimateFrom(evidenceOf(book, p, now))
+  k.piles.set(p, e)
+  return e
+}

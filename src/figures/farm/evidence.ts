@@ -1,7 +1,7 @@
 import { type Book, pileState } from '../../book/book.ts'
 import type { PileState } from '../../book/pile.ts'
 import { daysBetween } from '../../units/calendar.ts'
-import type { Lb, Pct } from '../../units/measure.ts'
+import type { Lb, Pct, Share } from '../../units/measure.ts'
 import { cropDefaults } from '../cropDefaults.ts'
 import { form, formsOf } from './advance.ts'
 import { type Outcome, relatives, type Shown, shownBy } from './earlier.ts'
@@ -111,6 +111,21 @@ const useByFace = (p: PileState, readings: readonly FaceReading[], length: Lengt
   return since >= 3 ? (whole.usable.mean * last.atFt) / length.ft / since : undefined
 }
 
+/** What went out of a pile until a day, lb; a day without a log at what it is told against. */
+const fedTill = (days: readonly FedDay[], ref: Reference, until: string): Lb =>
+  days.reduce((s, d, i) => s + (d.on <= until ? (d.lb ?? 0) + d.lostLb + d.silent * ref.days[i]! : 0), 0)
+
+/** So many times off it is the loads that were told wrong or not at all; by one reading alone more. Common practice, no source. */
+const OFF = 1.7
+const OFF_ONE = 2.5
+
+/**
+ * A reading of the face and what was fed till then cannot be of a pile of this weight: a slip in the loads, as one load's weight told
+ * as that of all. Near the toe of a ramp little is behind the face, so only a pile too small for what was fed is surely wrong.
+ */
+const contradicts = (whole: Whole, fed: Lb, along: Share, readings: number): boolean =>
+  fed / Math.max(0.05, along) > (readings > 1 ? OFF : OFF_ONE) * whole.usable.mean
+
 /** Puts the book's word on a pile in numbers. `alone` leaves out what other piles showed. */
 export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): Evidence => {
   const filling = fillingOf(book, p, movedInto(book, p))
@@ -134,6 +149,13 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
   if (whole.inLb <= 0 && length && last && last.atFt >= 1 && ref.next > 0 && p.openedOn) {
     whole = wholeByFace(ref.next * Math.max(1, daysBetween(p.openedOn, last.on)), last.atFt / length.ft, loss)
   }
+  if (
+    length &&
+    last &&
+    whole.inLb > 0 &&
+    readings.every(r => contradicts(whole, fedTill(days, ref, r.on), r.atFt / length.ft, readings.length))
+  )
+    whole = wholeByFace(fedTill(days, ref, last.on), last.atFt / length.ft, loss)
   const copied = ref.from === 'ration' && isCopied(days, ref.days)
   const fused = fuseDays(days, ref, copied, readings, length, now.day)
   const first = days[0]?.on

@@ -1,6 +1,8 @@
 import type { Ft, Lb, Share } from '../../units/measure.ts'
-import { type Form, passed, passing, placeOf as placeOfShare } from './advance.ts'
+import { type Form, placeOf } from './advance.ts'
 import { type Belief, belief, blur, drift, learn, learnOne, relax } from './gauss.ts'
+import { type Guess, guessesOf } from './guesses.ts'
+import { type Place, placeAt, WAVES, wavesAt } from './place.ts'
 import { type FuseDay, type FuseFace, type Step, stepsOf } from './steps.ts'
 
 export interface FuseIn {
@@ -46,7 +48,6 @@ const WHOLE = 0
 const USE = 1
 const SILENT = 2
 const STRETCH = 3
-const WAVES = 3
 const FIRST_WAVE = 4
 const N = FIRST_WAVE + WAVES
 
@@ -58,46 +59,15 @@ const USE_STEP = 0.004
 /** When a ration is said anew, how much of the old over- or underfeeding is carried on. Common practice, no source. */
 const CARRIED = 0.7
 /** Error of one silent day beside the use in general, a share. Common practice, no source. */
-export const DAY_SD = 0.08
+export const DAY_SD = 0.065
 /** Feet of a bite are told by eye, ft. Common practice, no source. */
 const FT_SD: Ft = 0.6
+/** The mixer's scale weighs all days alike wrong: against the loads, a share. Common practice, no source. */
+const SCALE_SD: Share = 0.02
 /** What is left when a pile is called empty, a share of the whole. Common practice, no source. */
 const REST_SD: Share = 0.02
 
-/**
- * Sets of guesses beside the form, each with how often it is so; the record shows which it is. `wide`: now and then something is far
- * off, a box that is not the one thought of, loads nobody told, a top that rotted; then the error of the whole is a multiple of the
- * usual. `uneven`: density differs along a pile by the day it was filled and how it was packed (single cores 61 to 470 kg/m3, bunker
- * means 206 to 354; D'Amours and Savoie 2005); error of the weight behind the face, twice what it is at its widest, as a share of
- * the whole.
- * How often is common practice, no source.
- */
-const GUESSES: { wide: number; uneven: Share; weight: Share }[] = [
-  { wide: 0.75, uneven: 0.012, weight: 0.42 },
-  { wide: 0.75, uneven: 0.055, weight: 0.38 },
-  { wide: 2, uneven: 0.04, weight: 0.2 },
-]
-
 const bound = (x: number): number => Math.min(1, Math.max(0, x))
-
-/** Where a face stands as a share of a length that may be longer than told. */
-const placeOfFace = (atFt: Ft, fromFarEnd: boolean, length: Ft, stretch: number): Share => {
-  const long = length * (1 + stretch)
-  return bound((fromFarEnd ? long - (length - atFt) : atFt) / long)
-}
-
-/** What a place along the pile means under one form: the share behind it, its change with the length and with the place. */
-interface Place {
-  behind: Share
-  stretch: number
-  slope: number
-}
-
-const placeOf = (form: Form, length: Ft, atFt: Ft, fromFarEnd: boolean): Place => {
-  const u = placeOfFace(atFt, fromFarEnd, length, 0)
-  const at = (stretch: number): Share => passed(form, placeOfFace(atFt, fromFarEnd, length, stretch))
-  return { behind: passed(form, u), stretch: (at(0.01) - at(-0.01)) / 0.02, slope: passing(form, u) }
-}
 
 /** Steps with what their places mean under one form. */
 interface Placed {
@@ -113,11 +83,11 @@ const placed = (steps: readonly Step[], form: Form, length: Ft | undefined): Pla
     const { face, ftDays, around, ft, addedAtFt } = step
     return {
       step,
-      ...(face && { face: placeOf(form, length, face.atFt, face.fromFarEnd) }),
+      ...(face && { face: placeAt(form, length, face.atFt, face.fromFarEnd) }),
       ...(ftDays && {
-        feet: [placeOf(form, length, around * length, false), placeOf(form, length, around * length + ft, false)] as [Place, Place],
+        feet: [placeAt(form, length, around * length, false), placeAt(form, length, around * length + ft, false)] as [Place, Place],
       }),
-      ...(addedAtFt !== undefined && { added: placeOf(form, length, addedAtFt, false) }),
+      ...(addedAtFt !== undefined && { added: placeAt(form, length, addedAtFt, false) }),
     }
   })
 
@@ -139,7 +109,8 @@ export const readFace = (b: Belief, place: Place, sdFt: Ft, length: Ft, daySd: S
   h[WHOLE] = g
   h[SILENT] = -1
   if (!since) h[STRETCH] = place.stretch
-  for (let k = 0; k < WAVES; k++) h[FIRST_WAVE + k] = Math.sin((k + 1) * Math.PI * g)
+  const waves = since ? wavesAt(g) : place.waves
+  for (let k = 0; k < WAVES; k++) h[FIRST_WAVE + k] = waves[k]!
   learn(b, h, since ? gone - since.left * (1 - g) : gone, ((Math.max(place.slope, TOE_SLOPE) * sdFt) / length) ** 2 + daySd ** 2)
 }
 
@@ -151,17 +122,15 @@ const readFeet = (b: Belief, from: Place, to: Place, ft: Ft, days: number, ref: 
   h[WHOLE] = share
   h[USE] = -ref * days
   h[STRETCH] = -share
-  for (let k = 0; k < WAVES; k++) h[FIRST_WAVE + k] = Math.sin((k + 1) * Math.PI * to.behind) - Math.sin((k + 1) * Math.PI * from.behind)
+  for (let k = 0; k < WAVES; k++) h[FIRST_WAVE + k] = to.waves[k]! - from.waves[k]!
   learn(b, h, 0, days * (((share * FT_SD) / ft) ** 2 + (ref * DAY_SD) ** 2))
 }
 
-const run = (inp: FuseIn, steps: readonly Placed[], wide: number, uneven: Share): { b: Belief; gone: Share } => {
+const run = (inp: FuseIn, steps: readonly Placed[], { wide, uneven, long }: Guess): { b: Belief; gone: Share } => {
   const unit = inp.whole.mean
+  const sd = Math.hypot(wide * inp.whole.sd, SCALE_SD * unit)
   const waves = Array.from({ length: WAVES }, (_, k) => (uneven * Math.SQRT2) / ((k + 1) * Math.PI))
-  const b = belief(
-    [1, inp.use.mean, 0, 0, ...waves.map(() => 0)],
-    [(wide * inp.whole.sd) / unit, inp.use.sd, 0, inp.length?.sd ?? 0, ...waves],
-  )
+  const b = belief([1, inp.use.mean, 0, 0, ...waves.map(() => 0)], [sd / unit, inp.use.sd, 0, long * (inp.length?.sd ?? 0), ...waves])
   for (const o of inp.opinions) learnOne(b, WHOLE, o.mean / unit, (o.sd / unit) ** 2)
   let gone = 0
   let since: Since | undefined
@@ -191,21 +160,21 @@ const run = (inp: FuseIn, steps: readonly Placed[], wide: number, uneven: Share)
 const partOf = (inp: FuseIn, form: Form, weight: Share, b: Belief, gone: Share): Part => {
   const unit = inp.whole.mean
   const ref = inp.refNext
-  const c = (i: number, j: number): number => b.cov[i * N + j]!
-  const m = (i: number): number => b.mean[i]!
+  const { mean, cov } = b
+  const left = mean[WHOLE]! - mean[SILENT]! - gone
   return {
     form,
     weight,
     belief: b,
     gone,
-    left: (m(WHOLE) - m(SILENT) - gone) * unit,
-    leftVar: (c(WHOLE, WHOLE) + c(SILENT, SILENT) - 2 * c(WHOLE, SILENT)) * unit ** 2,
-    use: m(USE) * ref,
-    useVar: c(USE, USE) * ref ** 2,
-    covar: (c(WHOLE, USE) - c(SILENT, USE)) * unit * ref,
-    whole: m(WHOLE) * unit,
-    wholeVar: c(WHOLE, WHOLE) * unit ** 2,
-    at: bound((gone + m(SILENT)) / Math.max(1e-9, m(WHOLE))),
+    left: left * unit,
+    leftVar: (cov[WHOLE * N + WHOLE]! + cov[SILENT * N + SILENT]! - 2 * cov[WHOLE * N + SILENT]!) * unit ** 2,
+    use: mean[USE]! * ref,
+    useVar: cov[USE * N + USE]! * ref ** 2,
+    covar: (cov[WHOLE * N + USE]! - cov[SILENT * N + USE]!) * unit * ref,
+    whole: mean[WHOLE]! * unit,
+    wholeVar: cov[WHOLE * N + WHOLE]! * unit ** 2,
+    at: bound((gone + mean[SILENT]!) / Math.max(1e-9, mean[WHOLE]!)),
   }
 }
 
@@ -218,7 +187,7 @@ export const fuse = (inp: FuseIn): Part[] => {
   const forms = told ? inp.forms : inp.forms.slice(0, 1).map(f => ({ ...f, weight: 1 }))
   const runs = forms.flatMap(form => {
     const here = placed(steps, form, inp.length?.ft)
-    return GUESSES.map(({ wide, uneven, weight }) => ({ form, weight: form.weight * weight, ...run(inp, here, wide, uneven) }))
+    return guessesOf(form).map(g => ({ form, weight: form.weight * g.weight, ...run(inp, here, g) }))
   })
   const logs = runs.map(r => r.b.evidence + Math.log(r.weight))
   const top = Math.max(...logs)
@@ -227,7 +196,7 @@ export const fuse = (inp: FuseIn): Part[] => {
 }
 
 /** Guesses less likely than this move nothing. */
-const LEAST_WEIGHT = 1e-4
+const LEAST_WEIGHT = 1e-3
 
 /** One more thing told about a pile: where its face stands, or how sure its weight, its length or its ration is. */
 export type Told = { what: 'face'; sdFt: Ft } | { what: 'tickets'; sd: Lb } | { what: 'length'; sd: Share } | { what: 'ration'; sd: Share }
@@ -241,7 +210,7 @@ export const toldMore = (inp: FuseIn, parts: readonly Part[], told: Told): Part[
     const b: Belief = { ...p.belief, mean: p.belief.mean.slice(), cov: p.belief.cov.slice() }
     const { length, whole, use } = inp
     if (told.what === 'face' && length) {
-      const place = placeOf(p.form, length.ft, placeOfShare(p.form, p.at) * length.ft, false)
+      const place = placeAt(p.form, length.ft, placeOf(p.form, p.at) * length.ft, false)
       readFace(b, place, told.sdFt, length.ft, (0.4 * inp.refNext) / whole.mean, p.gone)
     } else if (told.what === 'tickets') learnOne(b, WHOLE, b.mean[WHOLE]!, added(whole.sd, told.sd) / whole.mean ** 2)
     else if (told.what === 'length' && length) learnOne(b, STRETCH, b.mean[STRETCH]!, added(length.sd, told.sd))

@@ -56,7 +56,7 @@ const take = (b: Belief, off: number, variance: number): void => {
   for (let i = 0; i < n; i++) {
     const k = ph[i]! / s
     mean[i]! += k * off
-    for (let j = 0; j < n; j++) cov[i * n + j]! -= k * ph[j]!
+    if (k !== 0) for (let j = 0, at = i * n; j < n; j++, at++) cov[at]! -= k * ph[j]!
   }
 }
 
@@ -65,9 +65,9 @@ export const learn = (b: Belief, h: Float64Array, z: number, r: number): void =>
   const { n, mean, cov, room: ph } = b
   let s = r
   let off = z
-  for (let i = 0; i < n; i++) {
+  for (let i = 0, at = 0; i < n; i++) {
     let t = 0
-    for (let j = 0; j < n; j++) t += cov[i * n + j]! * h[j]!
+    for (let j = 0; j < n; j++, at++) t += cov[at]! * h[j]!
     ph[i] = t
     off -= h[i]! * mean[i]!
   }

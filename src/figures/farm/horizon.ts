@@ -29,6 +29,22 @@ const goneBy = (parts: readonly Part[], d: number): Share => {
 /** Past this many days a pile lasts for good. */
 export const FOREVER = 4096
 
+/** By the record so surely gone, it is the record that is off, and only the tail of it tells anything. */
+const OVERFED: Share = 0.995
+/** The least that a pile somebody still feeds from is taken to last on, days. Common practice, no source. */
+const LEAST_DAYS = 1.5
+
+/**
+ * Days left of a pile that should be gone: the tail of a normal above 0 falls like an exponential of the scale sd / z (z standard errors
+ * below 0), the first term of its asymptotic series (Abramowitz and Stegun 26.2.12).
+ */
+const overfedDays = (parts: readonly Part[], q: Share): number => {
+  const left = overall(parts, 'left', 'leftVar')
+  const use = overall(parts, 'use', 'useVar').mean
+  const scale = left.mean < 0 ? left.sd ** 2 / -left.mean : left.sd
+  return -Math.log(1 - q) * Math.max(LEAST_DAYS, scale / Math.max(1e-9, use))
+}
+
 /**
  * The number of days within which the pile is gone with chance `q`, given that it is not gone yet: somebody still asks for it.
  * Never below 0 nor above `FOREVER`;
@@ -36,7 +52,8 @@ export const FOREVER = 4096
  */
 export const daysAt = (parts: readonly Part[], q: Share): number | undefined => {
   if (!parts.some(p => p.use > 0)) return undefined
-  const before = Math.min(0.999, goneBy(parts, 0))
+  const before = goneBy(parts, 0)
+  if (before > OVERFED) return overfedDays(parts, q)
   const chance = before + q * (1 - before)
   let low = 0
   let high = 8

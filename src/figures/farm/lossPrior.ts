@@ -19,7 +19,7 @@ export interface LossPrior {
 /** Piles in all: about 15 % well managed (Hay & Forage Grower 3112), 18 % on average (Muck). */
 const PUBLISHED: Share = 0.165
 /** Between farms; a good pile 15 to 25 %, an unpacked one over 30 (Roach & Kammel, UW). */
-const LEAST_SD: Share = 0.048
+const LEAST_SD: Share = 0.05
 
 /** What covers a pile now, or did until it was opened. */
 export const coverKind = (p: PileState): CoverKind => {

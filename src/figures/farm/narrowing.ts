@@ -23,11 +23,8 @@ const width = (parts: readonly Part[]): number | undefined => {
   return low === undefined || high === undefined ? undefined : (high - low) / 2
 }
 
-/** Tries each thing that could be told, and gives the one that helps most; undefined where nothing helps much. */
-export const narrowing = (e: Estimate): Narrowing | undefined => {
-  const v = e.evidence
-  const half = e.days && (e.days.high - e.days.low) / 2
-  if (half === undefined || half < 1) return undefined
+/** What the crew could still tell of a pile. */
+export const triesOf = ({ evidence: v }: Estimate): Told[] => {
   const { input, length } = v
   const tries: Told[] = []
   if (length && input.days.length) {
@@ -37,10 +34,21 @@ export const narrowing = (e: Estimate): Narrowing | undefined => {
   if (v.whole.basis === 'loads' && v.filling.sd > TICKET_SD)
     tries.push({ what: 'tickets', sd: v.whole.inLb * Math.hypot((1 - v.loss.mean) * TICKET_SD, v.loss.sd) })
   if ((v.loggedDays < 5 || v.copied) && input.use.sd > RATION_SD) tries.push({ what: 'ration', sd: RATION_SD })
-  let best: Narrowing | undefined
-  for (const told of tries) {
-    const after = width(toldMore(input, e.parts, told))
-    if (after !== undefined && after < half * (1 - WORTH) && (!best || after < best.after)) best = { what: told.what, half, after }
-  }
-  return best
+  return tries
+}
+
+/** The one of some tries that leaves the narrowest range; undefined where none is worth a walk. */
+export const best = <T extends { half: number; after: number }>(tries: readonly T[]): T | undefined =>
+  tries.filter(t => t.after < t.half * (1 - WORTH)).reduce<T | undefined>((a, b) => (a && a.after <= b.after ? a : b), undefined)
+
+/** Tries each thing that could be told, and gives the one that helps most; undefined where nothing helps much. */
+export const narrowing = (e: Estimate): Narrowing | undefined => {
+  const half = e.days && (e.days.high - e.days.low) / 2
+  if (half === undefined || half < 1) return undefined
+  return best(
+    triesOf(e).flatMap((told): Narrowing[] => {
+      const after = width(toldMore(e.evidence.input, e.parts, told))
+      return after === undefined ? [] : [{ what: told.what, half, after }]
+    }),
+  )
 }

@@ -25,6 +25,8 @@ export interface Need {
 export interface WhatIf {
   head?: number
   group?: string
+  /** The feed that `lbPerDay` and `lbPerHead` are of; the whole ration where left out. */
+  crop?: string
   lbPerDay?: Lb
   lbPerHead?: Lb
 }
@@ -154,7 +156,7 @@ const pileNeed = (f: InForce, all: PileState[], p: PileState, day: Day, dmPct: P
 }
 
 const withWhatIf = (rations: Ration[], day: Day, p: PileState | undefined, w: WhatIf): Ration[] => {
-  const { head, group, lbPerDay, lbPerHead } = w
+  const { head, group, crop, lbPerDay, lbPerHead } = w
   if (head === undefined && lbPerDay === undefined && lbPerHead === undefined) return rations
   const more: Ration = {
     type: 'ration',
@@ -164,7 +166,8 @@ const withWhatIf = (rations: Ration[], day: Day, p: PileState | undefined, w: Wh
     ...(lbPerDay !== undefined && { lbPerDay }),
     ...(lbPerHead !== undefined && { lbPerHead }),
   }
-  if (p && (lbPerDay !== undefined || lbPerHead !== undefined)) more.pile = p.name
+  if (crop !== undefined) more.crop = crop
+  else if (p && (lbPerDay !== undefined || lbPerHead !== undefined)) more.pile = p.name
   return [...rations.filter(r => r.on <= day), more]
 }
 

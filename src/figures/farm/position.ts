@@ -26,8 +26,10 @@ export interface Length {
 }
 
 /** A length that was taped or stepped, and one that was only planned. Common practice, no source. */
-const MEASURED_SD: Share = 0.01
-const PLANNED_SD: Share = 0.016
+const MEASURED_SD: Share = 0.007
+const PLANNED_SD: Share = 0.01
+/** A length told in tens or fives was rounded, or it happens to be one: ft. Common practice, no source. */
+const ROUND_SD = { tens: 1.5, fives: 0.8, else: 0.3 }
 /** A sheet hangs over at both ends by so much, ft, give or take. Common practice: two feet and what the store had. */
 const OVERHANG: [Ft, Ft] = [9, 5]
 /** A face is not plumb and is told by eye, ft. Common practice, no source. */
@@ -35,12 +37,11 @@ const EYE_SD: Ft = 1
 
 export const lengthKnown = (p: PileState): Length | undefined => {
   const ft = lengthOf(p)
-  if (ft !== undefined && ft >= LEAST_FT)
-    return {
-      ft,
-      sd: p.measured?.lengthFt !== undefined ? MEASURED_SD : PLANNED_SD,
-      from: p.measured?.lengthFt !== undefined ? 'measured' : 'planned',
-    }
+  if (ft !== undefined && ft >= LEAST_FT) {
+    const measured = p.measured?.lengthFt !== undefined
+    const rounded = ft % 10 === 0 ? ROUND_SD.tens : ft % 5 === 0 ? ROUND_SD.fives : ROUND_SD.else
+    return { ft, sd: Math.hypot(measured ? MEASURED_SD : PLANNED_SD, rounded / ft), from: measured ? 'measured' : 'planned' }
+  }
   const long = Math.max(0, ...p.sheets.map(s => Math.max(s.lengthFt ?? 0, s.widthFt ?? 0)))
   return long > 20 ? { ft: long - OVERHANG[0], sd: OVERHANG[1] / (long - OVERHANG[0]), from: 'sheet' } : undefined
 }

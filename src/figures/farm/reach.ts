@@ -31,6 +31,15 @@ export interface Reach {
   dmPct: number
 }
 
+/** What else a question supposes. */
+export interface Otherwise {
+  /** Feed bought, or sold, lb as fed; sold first out of the pile `from`. */
+  addLb?: Lb
+  from?: string
+  /** Piles fed at once; empty for all that can be. */
+  together?: readonly string[]
+}
+
 /** The next harvest from a day on, of one crop where one is named. */
 export const nextHarvest = (book: Book, day: Day, crop?: string): EventOf<'harvest'> | undefined =>
   eventsOf(book, 'harvest')
@@ -53,8 +62,7 @@ export const reachOf = (
   now: Now,
   only: PileState | undefined,
   whatIf: WhatIf & { headNow?: number },
-  addLb: Lb = 0,
-  together?: readonly string[],
+  { addLb = 0, together, from }: Otherwise = {},
 ): Reach | undefined => {
   const held = (only ? [only] : piles(book)).filter(p => hasFeed(p) || p.stage === 'feeding')
   const all = held.map(p => ({ p, e: estimate(book, p, now) })).filter(({ e }) => e.whole.lb > 0)
@@ -70,6 +78,8 @@ export const reachOf = (
   // A herd's day said in the question is for all piles together; shares stay as they are.
   const asFed = usual.reduce((s, { e }) => s + e.use!.lb, 0)
   const scale = (x: (typeof base)[number]): number => {
+    // Of one feed alone: only the piles that hold it are fed otherwise.
+    if (whatIf.crop !== undefined) return factor(book, x.p, x.e, now, whatIf)
     if (lbPerDay !== undefined) return lbPerDay / asFed
     if (head !== undefined && headNow) return whatIf.lbPerHead === undefined ? head / headNow : factor(book, x.p, x.e, now, whatIf)
     return factor(book, x.p, x.e, now, whatIf)
@@ -104,7 +114,30 @@ export const reachOf = (
     place.free = dayIn(opens, days)
     legs.push({ pile: p.name, lbDry, opens, runsOut: place.free, days })
   }
+  traded(legs, haveDry - dryAll, now.day, from)
   return { haveDry, haveSd, dayDry, dayAsFed, daySd, legs, dmPct }
+}
+
+/** Feed bought lies on the pile that is fed last; feed sold comes off the one named, else off that one, and then off those before it. */
+const traded = (legs: Leg[], lbDry: Lb, today: Day, from?: string): void => {
+  let rest = lbDry
+  const lastFirst = [...legs].sort((a, b) => (a.pile === from ? -1 : b.pile === from ? 1 : a.runsOut < b.runsOut ? 1 : -1))
+  for (const leg of lastFirst) {
+    if (rest === 0 || !(leg.days > 0)) continue
+    const by = Math.max(-leg.lbDry, rest)
+    const days = (by * leg.days) / leg.lbDry
+    const ended = leg.runsOut
+    leg.lbDry += by
+    leg.days += days
+    leg.runsOut = dayIn(leg.opens, leg.days)
+    // What was opened as that one ended is opened sooner, or later.
+    for (const next of legs)
+      if (next !== leg && next.opens >= ended && next.opens > today) {
+        next.opens = dayIn(today, Math.max(0, daysBetween(today, next.opens) + days))
+        next.runsOut = dayIn(next.opens, next.days)
+      }
+    rest -= by
+  }
 }
 
 /** Old feed before new. */

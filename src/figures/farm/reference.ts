@@ -17,7 +17,7 @@ export interface Reference {
  * Really fed over the ration: refusals and what falls beside, 5 to 10 % at least (Cornell, South Central New York 2020); a part of
  * it is in what is told.
  */
-const OVER: Share = 1.03
+const OVER: Share = 1.02
 /** Errors by where the figure comes from. Common practice, no source. */
 const SD = { pile: 0.07, crop: 0.1, herd: 0.13, intake: 0.3, logs: 0.1, face: 0.5 }
 const SHARED_SD: Share = 0.25

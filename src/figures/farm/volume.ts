@@ -19,10 +19,10 @@ export interface Volume {
 }
 
 /**
- * A crown is seldom quite a parabola, ends seldom 3 to 1, and feet are told round: error of the volume, a share. Common practice,
- * no source.
+ * A crown is seldom quite a parabola, and ends may be 3 to 1 or stand against something, which alone is a fifth of many piles: error of
+ * the volume, a share. Common practice, no source.
  */
-const SHAPE_SD: Share = 0.12
+const SHAPE_SD: Share = 0.2
 /** Height guessed from the width. Common practice, no source. */
 const GUESSED_SD: Share = 0.3
 

@@ -14,6 +14,9 @@ export interface Whole {
   opinions: { mean: Lb; sd: Lb }[]
 }
 
+/** With the usual lightness taken off, so much is left of the error of what boxes are said to hold. Common practice, no source. */
+const KNOWN_LIGHT = 0.82
+
 /**
  * What can be fed of a pile in all, before its own feeding has shown anything: the loads by their boxes (what earlier piles of the
  * same boxes showed goes in),
@@ -24,7 +27,7 @@ export const wholeOf = (filling: Filling, volume: Volume | undefined, loss: Loss
   if (filling.lb > 0) {
     const factor = shown?.factor ?? 1
     const inLb = filling.lb * filling.light * factor
-    const sdIn = Math.sqrt(Math.max(0, filling.sd ** 2 - (shown?.less ?? 0)))
+    const sdIn = KNOWN_LIGHT * Math.sqrt(Math.max(0, filling.sd ** 2 - (shown?.less ?? 0)))
     const opinions = volume?.form.measured ? [{ mean: volume.lb * keep, sd: volume.lb * volume.sd }] : []
     return { basis: 'loads', inLb, usable: { mean: inLb * keep, sd: inLb * Math.hypot(keep * sdIn, loss.sd) }, opinions }
   }

@@ -19,6 +19,7 @@ export type WishName =
   | 'evening'
   | 'weekly'
   | 'lang'
+  | 'totalEvery'
 
 /** What a fixed phrase sets, before it is checked; `who` is `me`, `crew` or a name as it was said. */
 export interface Made {

@@ -59,6 +59,14 @@ const WAITS = [
     `^(?:dejar|deja|dejen) (?:las pilas |cada pila |los montones )(?:tapad[ao]s?|cerrad[ao]s?) (?:por lo menos |al menos )?${SPAN}(?: antes\\b.*)?$`,
   ),
 ]
+const SAY = '(?:say|tell|give|post|show|send|di|dime|dinos|dale|da|pon|manda)'
+const TOTALS = [
+  new RegExp(
+    `^(?:${SAY} )?(?:(?:me|us|nos) )?(?:(?:the|a|your|el|un) )?(?:running )?totals? (?:after )?(?:every|each|cada) (?:(\\d+) )?(?:loads?|viajes?)$`,
+  ),
+]
+const NO_TOTALS =
+  /^(?:no (?:running )?totals|(?:don't|dont) (?:say|tell|give|post) (?:us |me )?(?:the )?(?:running )?totals?|sin totales|no digas (?:el total|totales))$/
 const ASK = new RegExp(
   `^(?:ask|nudge|follow up|ask about open things|pregunta(?:r)?)(?: (?:us|me|the crew|what is open|what's open|lo pendiente))? (?:at|a)(?: las?)? ${HOUR}$`,
 )
@@ -77,6 +85,9 @@ export const numberWish = (text: string): Made | undefined => {
   if (check) return { sets: [['checkDays', intervalOf(check)]] }
   const most = NO_NUDGES.test(text) ? '0' : first(NUDGES, text)
   if (most) return { sets: [['nudgesPerDay', Number(most)]] }
+  if (NO_TOTALS.test(text)) return { sets: [['totalEvery', 0]] }
+  const total = TOTALS.map(p => p.exec(text)).find(Boolean)
+  if (total) return { sets: [['totalEvery', Number(total[1] ?? 1)]] }
   const wait = first(WAITS, text)
   if (wait) return { sets: [['waitDays', intervalOf(wait)]] }
   const ask = ASK.exec(text)

@@ -15,7 +15,7 @@ const LIST =
 
 /** A message without any of these says no wish; most have none, and are let go at once. */
 const KEY =
-  /check|walk|look|inspect|summar|report|weekly|resum|quiet|messag|text|nudg|nag|wait|ferment|leave|keep|let |piles|freez|thaw|frost|setting|preferenc|set up|did we set|did i set|lat|we are at|we're at|farm|place|location|coord|spanish|english|espanol|ingles|ask|bug|ping|don't|dont|unsubs|send|write|revis|checa|checken|chequ|informe|silenc|mensaj|aviso|avisa|pregunt|insist|esper|dej|congel|hiel|helad|deshiel|ajust|config|estamos|granja|rancho|ubicac|establo|molest|escrib|manda|nothing|preferencias/
+  /total|check|walk|look|inspect|summar|report|weekly|resum|quiet|messag|text|nudg|nag|wait|ferment|leave|keep|let |piles|freez|thaw|frost|setting|preferenc|set up|did we set|did i set|lat|we are at|we're at|farm|place|location|coord|spanish|english|espanol|ingles|ask|bug|ping|don't|dont|unsubs|send|write|revis|checa|checken|chequ|informe|silenc|mensaj|aviso|avisa|pregunt|insist|esper|dej|congel|hiel|helad|deshiel|ajust|config|estamos|granja|rancho|ubicac|establo|molest|escrib|manda|nothing|preferencias/
 
 const MOST = 140
 
