@@ -1,88 +1,9 @@
 import { inLb } from './frames/slots.ts'
 import { has, hasCat, type Item, valueOf } from './item.ts'
 import { speaksOf } from './lexicon.ts'
-import { isThin, weightOf } from './pool.ts'
+import { weightOf } from './pool.ts'
 import type { AskSaid, FrameName } from './reading.ts'
-import { asksAnyway, mayWe, supposes, whatIfIn } from './whatIf.ts'
-
-const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|walt|all)$/
-
-/** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
-const TELLING = new Set(
-  'bien tan if si suppose supposing say lets about supon supongamos suponiendo digamos imagina imaginate enough enuf bastante suficiente'.split(
-    ' ',
-  ),
-)
-
-/** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
-export const isQuestion = (items: Item[], mark: boolean): boolean => {
-  if (mark) return true
-  if (items.some(i => i.tokens.some(t => TELLING.has(t.norm)))) {
-    const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
-    if (asksAnyway(text)) return true
-    if (
-      /\b(enough|enuf|bastante|suficiente)\b/.test(text) &&
-      (speaksOf('qt:face', text) || speaksOf('qt:density', text)) &&
-      !items.some(i => i.num !== undefined || has(i, 'find:good'))
-    )
-      return true
-  }
-  const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
-  for (const [n, { i, k }] of content.entries()) {
-    if (n > 5) break
-    if (has(i, 'm:tell') && n < 2) return false
-    // "somebody left the mesh off" tells; "pushed what was left" too
-    if (has(i, 'q:who') && /^(?:somebody|someone|alguien)$/.test(i.tokens[0]!.norm)) continue
-    if (has(i, 'q:what') && n > 0 && hasCat(content[0]!.i, 'v')) continue
-    // Spanish "como" is "like" as often as "how"
-    if (i.tokens.length === 1 && i.tokens[0]!.norm === 'como' && n > 0) continue
-    if (has(i, 'q:howmany') || has(i, 'q:howlong') || has(i, 'q:happened')) return true
-    if (
-      (has(i, 'q:how') || has(i, 'q:why') || has(i, 'q:help') || has(i, 'q:when') || has(i, 'q:where')) &&
-      (n <= 1 || /^(status|last time|estado)/.test(i.text.toLowerCase()))
-    )
-      return true
-    // Spanish "que" joins clauses; it asks only before a thing
-    // "de que esta hecho"
-    if (has(i, 'q:what') && n === 0 && /^de$/.test(items[k - 1]?.tokens[0]?.norm ?? '')) return true
-    if (
-      has(i, 'q:what') &&
-      /^(que|q|ke|k)$/.test(i.tokens[0]!.norm) &&
-      i.tokens.length === 1 &&
-      !(
-        n <= 1 &&
-        items[k + 1] &&
-        (hasCat(items[k + 1], 'mat') ||
-          hasCat(items[k + 1], 'unit') ||
-          hasCat(items[k + 1], 'dim') ||
-          /^(tan|tanto|mezcla|tamano|ancho|hay|tal|medida|porcentaje|proporcion|perdida|merma|densidad|necesitamos|necesito|ocupamos|ocupo|falta|toca|sigue)$/.test(
-            items[k + 1]!.tokens[0]!.norm,
-          ))
-      )
-    )
-      continue
-    if ((has(i, 'q:what') || has(i, 'q:who')) && (n <= 1 || (n <= 3 && hasCat(items[k + 1], 'mat')))) return true
-    // "the thing is we put some loads on"
-    if (has(i, 'q:yesno') && /^(?:thing|deal|point|problem|trouble)$/.test(items[k - 1]?.tokens[0]?.norm ?? '')) continue
-    if (has(i, 'q:yesno') && n <= 1) {
-      const word = i.tokens[0]!.norm
-      const next = items[k + 1]
-      const first = next?.tokens[0]?.norm ?? ''
-      if (
-        /^(should|can|could|would|shall|podemos|puedo|se|debemos|ya|alcanza|nos|alcanzara|hay|llegaremos|llegamos|sera|si|shd|am)$/.test(
-          word,
-        )
-      )
-        // "we should check the covers" tells
-        return (
-          (n === 0 && !PRONOUN.test(items[k - 1]?.tokens[0]?.norm ?? '')) ||
-          (hasCat(content[n - 1]?.i, 'pile') && (!/^(?:can|could|should|would|shall)$/.test(word) || PRONOUN.test(first)))
-        )
-      if (n === 0 && (PRONOUN.test(first) || hasCat(next, 'pile') || hasCat(next, 'person'))) return true
-    }
-  }
-  return false
-}
+import { mayWe, supposes, whatIfIn } from './whatIf.ts'
 
 /** In a sentence that asks, these words ask for what was photographed. */
 const PICTURE = /\b(?:pictures?|photos?|pics?|fotos?|imagen(?:es)?)\b/
@@ -219,6 +140,26 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ],
 ]
 
+/** Questions about one pile. */
+const OF_A_PILE = new Set(['left', 'status', 'density', 'cover', 'ready', 'mix', 'loss', 'face', 'checks'])
+const LEADS = /^(?:on|onto|for|in|off|into|at|is|hows|en|de|del|para|pa|al)$/
+const NO_PILE =
+  /^(?:winter|spring|summer|fall|autumn|now|good|certain|sure|real|example|once|ever|there|here|work|you|me|us|it|this|that|invierno|verano|primavera|otono|ahora|siempre|seguro|favor)$/
+
+/** A name nobody knows where the name of a pile belongs: "what plastic for bank", "how is the mill pile". */
+const strangeIn = (items: Item[]): string | undefined => {
+  for (const [k, i] of items.entries()) {
+    const word = i.tokens.length === 1 && i.tokens[0]!.kind === 'word' ? i.tokens[0]!.norm : ''
+    if (i.senses.length || word.length < 3 || NO_PILE.test(word)) continue
+    let at = k - 1
+    while (at >= 0 && /^(?:the|el|la|los|las)$/.test(items[at]!.tokens[0]?.norm ?? '')) at--
+    const led = LEADS.test(items[at]?.tokens.at(-1)?.norm ?? '')
+    const last = items.slice(k + 1).every(x => has(x, 'pileword') || has(x, 'ask?') || has(x, 'mark'))
+    if (has(items[k + 1], 'pileword') || (led && last)) return i.text.toLowerCase()
+  }
+  return undefined
+}
+
 /** Which question a sentence asks, with what it names; undefined where it asks something else. */
 export const readAsk = (items: Item[]): AskSaid | undefined => {
   const senses = new Set<string>()
@@ -249,6 +190,10 @@ export const readAsk = (items: Item[]): AskSaid | undefined => {
   const slots: Record<string, unknown> = {}
   const pile = items.find(i => hasCat(i, 'pile'))
   if (pile) slots.pile = valueOf(pile, 'pile')
+  else if (OF_A_PILE.has(about)) {
+    const strange = strangeIn(items)
+    if (strange) slots.pile = strange
+  }
   const cropAt = items.findIndex((i, k) => hasCat(i, 'crop') && (!has(i, 'cutword') || hasCat(items[k - 1], 'say')))
   const crop = cropAt >= 0 ? items[cropAt]! : undefined
   const ordinal = items.find((i, k) => hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop')))
