@@ -1,8 +1,8 @@
 import { apply, type Book, newBook, pileState } from '../../src/book/book.ts'
 import type { Entry } from '../../src/book/entries.ts'
 import { estimate } from '../../src/figures/farm/estimate.ts'
-import { notebookDays, season } from './season.ts'
-import type { World } from './world.ts'
+import type { Farm } from './farms.ts'
+import { notebookDays } from './season.ts'
 
 export interface Guess {
   world: string
@@ -18,8 +18,8 @@ export interface Guess {
 const ZONE = 'America/Chicago'
 
 /** Plays a season into a book, event by event, and asks on each of its days of asking. */
-export const play = (world: World, seed: number): Guess[] => {
-  const s = season(world, seed)
+export const play = (farm: Farm, seed: number): Guess[] => {
+  const s = farm.season(seed)
   const book: Book = newBook()
   const told = [...s.told].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.hour - b.hour))
   let n = 0
@@ -37,7 +37,7 @@ export const play = (world: World, seed: number): Guess[] => {
       const now = { day: q.on, at: `${q.on}T23:59:00.000Z`, zone: ZONE }
       const e = estimate(book, p, now)
       return {
-        world: world.name,
+        world: farm.name,
         seed,
         truth: q.truth,
         mid: e.days?.mid,

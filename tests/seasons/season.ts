@@ -25,7 +25,8 @@ export interface Season {
   pile: string
   crop: string
   /** What a notebook has. */
-  notebook: { loads: number; boxLb: number; opened: Day; rations: { on: Day; lb: number }[] }
+  /** `saidLb`: what the loads add up to by what the boxes are said to hold. */
+  notebook: { saidLb: number; opened: Day; rations: { on: Day; lb: number }[] }
 }
 
 type Tell = (on: Day, hour: number, event: Event, words: string) => void
@@ -186,13 +187,13 @@ export const season = (world: World, seed: number): Season => {
   for (let ahead = 8; ahead < Math.min(total - 4, 120); ahead += Math.round(d.between(5, 12))) {
     questions.push({ on: addDays(opened, total - 1 - ahead), truth: ahead })
   }
-  return { told, questions, pile: p.name, crop: p.crop, notebook: { loads: p.loads, boxLb: p.boxLb, opened, rations } }
+  return { told, questions, pile: p.name, crop: p.crop, notebook: { saidLb: p.loads * p.boxLb, opened, rations } }
 }
 
 /** Loads times what the box is said to hold, less 15 percent, less the daily figure for every day since the opening. */
 export const notebookDays = (s: Season, on: Day): number => {
-  const { loads, boxLb, opened, rations } = s.notebook
-  let rest = loads * boxLb * 0.85
+  const { saidLb, opened, rations } = s.notebook
+  let rest = saidLb * 0.85
   let daily = 0
   for (let day = opened; day <= on; day = addDays(day, 1)) {
     daily = rations.findLast(r => r.on <= day)!.lb

@@ -1,8 +1,8 @@
 import { spawn } from 'node:child_process'
 import { instantOf } from '../../src/units/calendar.ts'
+import type { Farm } from './farms.ts'
 import type { Guess } from './play.ts'
-import { notebookDays, season } from './season.ts'
-import type { World } from './world.ts'
+import { notebookDays } from './season.ts'
 
 const ZONE = 'America/Chicago'
 const two = (n: number): string => String(n).padStart(2, '0')
@@ -29,13 +29,13 @@ export interface Told {
 }
 
 /** Plays seasons through the line channel, as words, each on a farm of its own, and takes the answers that come back. */
-export const playThroughLines = async (world: World, seeds: readonly number[]): Promise<Told> => {
+export const playThroughLines = async (from: Farm, seeds: readonly number[]): Promise<Told> => {
   const lines: Line[] = []
   const asked = new Map<number, Omit<Guess, 'mid' | 'low' | 'high'>>()
   const tells = new Map<number, string>()
   for (const seed of seeds) {
-    const s = season(world, seed)
-    const farm = `${world.name} ${seed}`
+    const s = from.season(seed)
+    const farm = `${from.name} ${seed}`
     const all = [
       ...s.told.map(t => ({ on: t.on, hour: t.hour, words: t.words, truth: undefined as number | undefined })),
       ...s.questions.map(q => ({ on: q.on, hour: 18.75, words: `how long will ${s.pile} last`, truth: q.truth as number | undefined })),
@@ -47,7 +47,7 @@ export const playThroughLines = async (world: World, seeds: readonly number[]): 
       last = `${x.on} ${x.hour}`
       lines.push({ at: instantOf(x.on, clock(x.hour, minute), ZONE), farm, from: 'ada', text: x.words })
       if (x.truth === undefined) tells.set(lines.length, x.words)
-      else asked.set(lines.length, { world: world.name, seed, truth: x.truth, notebook: notebookDays(s, x.on) })
+      else asked.set(lines.length, { world: from.name, seed, truth: x.truth, notebook: notebookDays(s, x.on) })
     }
   }
   const child = spawn('npx', ['tsx', 'src/main.ts', 'lines', '--zone', ZONE], {

@@ -10,8 +10,10 @@ import type { Filling } from './layers.ts'
  */
 export interface Shown {
   factor: number
-  /** Variance taken off the error of what went in. */
+  /** Variance taken off the error of what went in, a share squared. */
   less: number
+  /** Variance taken off the error of the loss, a share of what is kept, squared. */
+  lessLoss: number
   piles: string[]
 }
 
@@ -26,8 +28,10 @@ export interface Outcome {
 
 /** Most that is looked back on, piles: older ones are of other boxes and other drivers. */
 const MOST = 2
-/** Losses of a farm's piles are alike too: that much of the error of the loss is common to them. Common practice, no source. */
-const OWN_SD: Share = 0.05
+/** Losses of a farm's piles are alike too: so much of the variance of the loss is common to them. Common practice, no source. */
+const FARMS_OWN: Share = 0.6
+/** What differs from one pile of a farm to the next all the same. Common practice, no source. */
+const OWN_SD: Share = 0.04
 
 /** Lives of all piles that came to their end: a slab that was filled again has had one before. */
 export const endedPiles = (book: Book, now: Day): PileState[] => {
@@ -69,11 +73,12 @@ export const relatives = (
 }
 
 /**
- * What the outcomes say of a new filling of the same boxes. The error that its boxes share is taken as normal, 1 give or take
- * `sd`; each outcome is a reading of it with
- * its own error and with what is a pile's own. Weighted by the inverse of the variances.
+ * What the outcomes say of a new filling of the same boxes. What its boxes and the farm's loss make of it is taken as normal, 1 give or
+ * take the root of both variances; each outcome is a reading of it with its own error and with what is a pile's own. Weighted by the
+ * inverse of the variances; what is learned is shared out between boxes and loss as their variances are. `lossSd` is a share of what
+ * is kept.
  */
-export const shownBy = (filling: Filling, outcomes: readonly Outcome[]): Shown | undefined => {
+export const shownBy = (filling: Filling, outcomes: readonly Outcome[], lossSd: Share): Shown | undefined => {
   const total = filling.lb
   if (!outcomes.length || total <= 0) return undefined
   const lbOf = (o: Outcome): Share => {
@@ -83,7 +88,7 @@ export const shownBy = (filling: Filling, outcomes: readonly Outcome[]): Shown |
     return Math.min(mine / total, all > 0 ? theirs / all : 0)
   }
   const shared = filling.kinds.reduce((s, k) => s + (k.lb / total) * k.sd, 0)
-  const prior = shared ** 2
+  const prior = shared ** 2 + FARMS_OWN * lossSd ** 2
   if (prior <= 0) return undefined
   let precision = 1 / prior
   let sum = 1 / prior
@@ -92,5 +97,7 @@ export const shownBy = (filling: Filling, outcomes: readonly Outcome[]): Shown |
     precision += w
     sum += w * o.ratio
   }
-  return { factor: sum / precision, less: prior - 1 / precision, piles: outcomes.map(o => o.pile) }
+  const learned = prior - 1 / precision
+  const boxes = shared ** 2 / prior
+  return { factor: sum / precision, less: learned * boxes, lessLoss: learned * (1 - boxes), piles: outcomes.map(o => o.pile) }
 }

@@ -133,7 +133,8 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
   const volume = volumeOf(p, length, filling)
   const dmPct = filling.dmPct || cropDefaults(filling.layers[0]?.crop ?? 'corn silage').dmPct.value
   const loss = lossPrior(p, filling, volume, now)
-  const shown = alone || !book.byType.has('empty') ? undefined : shownBy(filling, outcomes(book, p, filling, now))
+  const shown =
+    alone || !book.byType.has('empty') ? undefined : shownBy(filling, outcomes(book, p, filling, now), loss.sd / (1 - loss.mean))
   const days = fedOut(book, p, now)
   const readings = readingsOf(p, length)
   const needs = needsOn(

@@ -103,6 +103,12 @@ const settle = (days: FedDay[], today: Day): void => {
   }
 }
 
+/** Every month has the first 28 days: so far no calendar is needed. */
+const nextDay = (day: Day): Day => {
+  const d = Number(day.slice(8))
+  return d < 28 ? `${day.slice(0, 8)}${d < 9 ? '0' : ''}${d + 1}` : addDays(day, 1)
+}
+
 /**
  * What left a pile, day by day, from its opening to now. A day without a log is a day when cows ate, not a day without
  * feeding: it stands as `silent`, and how much was eaten is for the estimate to say.
@@ -135,9 +141,7 @@ export const fedOut = (book: Book, p: PileState, now: Now): FedDay[] => {
   const shut = shutDays(p, last)
   const away = elsewhere(book, p, logged)
   const days: FedDay[] = []
-  const span = daysBetween(p.openedOn, last)
-  for (let i = 0; i <= span; i++) {
-    const on = addDays(p.openedOn, i)
+  for (let on = p.openedOn; on <= last; on = nextDay(on)) {
     const d: FedDay = byDay.get(on) ?? { on, silent: 1, whole: false, lostLb: 0 }
     if (d.lb === undefined) {
       if (shut(on) || away(on)) d.silent = 0

@@ -4,7 +4,7 @@ import { DAY_SD, type Part } from './fuse.ts'
 import { normalBelow } from './gauss.ts'
 
 /** The day's own ups and downs and the last wedge that nobody feeds, days. Common practice, no source. */
-const END_DAYS = 0.6
+const END_DAYS = 0.55
 /**
  * What is to come wanders more than what was: herds grow and rations turn. One day's step of the use, a share; common practice, no
  * source.

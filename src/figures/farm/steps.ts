@@ -53,7 +53,7 @@ export interface Step {
 /** Longer than this use may have wandered, days. */
 const LONGEST = 8
 /** More faces than this add work and no knowledge. */
-const MOST_FACES = 40
+const MOST_FACES = 32
 
 /** Of many readings those spread evenly over the days; the last one always. */
 const thinned = (faces: readonly FuseFace[]): FuseFace[] => {

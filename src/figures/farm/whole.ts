@@ -28,8 +28,9 @@ export const wholeOf = (filling: Filling, volume: Volume | undefined, loss: Loss
     const factor = shown?.factor ?? 1
     const inLb = filling.lb * filling.light * factor
     const sdIn = KNOWN_LIGHT * Math.sqrt(Math.max(0, filling.sd ** 2 - (shown?.less ?? 0)))
+    const sdLoss = Math.sqrt(Math.max(0, (loss.sd / keep) ** 2 - (shown?.lessLoss ?? 0)))
     const opinions = volume?.form.measured ? [{ mean: volume.lb * keep, sd: volume.lb * volume.sd }] : []
-    return { basis: 'loads', inLb, usable: { mean: inLb * keep, sd: inLb * Math.hypot(keep * sdIn, loss.sd) }, opinions }
+    return { basis: 'loads', inLb, usable: { mean: inLb * keep, sd: inLb * keep * Math.hypot(sdIn, sdLoss) }, opinions }
   }
   const inLb = volume?.lb ?? 0
   return {
