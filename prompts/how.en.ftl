@@ -240,3 +240,4 @@ note-spot-hot = There is a hot spot: feed is burning up there.
 note-protein-bound = So hot that protein is bound and lost to the cow.
 note-no-face = Tell where the face of { $pile } stands for the mix there.
 note-no-price = No price is told for all of it. Tell it, like: corn silage is worth 55 a ton.
+note-record-odd = The loads, the feeding and the face of { $pile } do not fit together: one of them is off.

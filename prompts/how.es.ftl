@@ -240,3 +240,4 @@ note-spot-hot = Hay un punto caliente: ahí se está quemando comida.
 note-protein-bound = Tan caliente que la proteína se pierde para la vaca.
 note-no-face = Falta dónde va la cara de { $pile } para saber la mezcla ahí.
 note-no-price = Falta el precio de todo lo que tiene. Por ejemplo: el maíz vale 55 la tonelada.
+note-record-odd = Los viajes, lo dado y la cara de { $pile } no cuadran: algo de eso está mal.

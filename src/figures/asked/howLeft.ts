@@ -28,7 +28,7 @@ export const howLeft = (e: Estimate): Message[] => {
     // Boxes seldom hold what they are said to; earlier piles of the same boxes may have shown how much.
     const less = 1 - v.whole.inLb / filling.lb
     if (less > 0.004) lines.push(told('how-light', { pct: pct(less), lb: v.whole.inLb, piles: v.shown?.piles.join(', ') }))
-  } else if (v.volume) lines.push(told('how-in-size', { lb: v.whole.inLb, ft3: v.volume.ft3 }))
+  } else if (v.whole.basis === 'size' && v.volume) lines.push(told('how-in-size', { lb: v.whole.inLb, ft3: v.volume.ft3 }))
   lines.push(
     told('how-loss', {
       pct: pct(v.loss.mean),
@@ -69,6 +69,7 @@ export const notesLeft = (e: Estimate): Message[] => {
   const height = p.measured?.heightFt ?? p.planned.heightFt
   if (!p.openedOn) notes.push(told('note-not-open', { pile: p.name }))
   if (v.length && p.face && p.face.atFt > v.length.ft) notes.push(told('note-face-past-end', { atFt: p.face.atFt, lengthFt: v.length.ft }))
+  if (v.odd) notes.push(told('note-record-odd', { pile: p.name }))
   // days nobody logged are days when cows ate
   if (e.overfed)
     notes.push(told('note-overfed', { pile: p.name, fed: v.loggedLb + v.silentDays * (e.use?.lb ?? 0), in: v.whole.usable.mean }))

@@ -33,6 +33,8 @@ export interface Evidence {
   days: FedDay[]
   need?: Need
   refFrom: Reference['from']
+  /** Loads, feeding and face cannot all be right. */
+  odd: boolean
   /** The crew tells the ration, not the scale. */
   copied: boolean
   silentDays: number
@@ -126,6 +128,10 @@ const OFF_ONE = 2.5
 const contradicts = (whole: Whole, fed: Lb, along: Share, readings: number): boolean =>
   fed / Math.max(0.05, along) > (readings > 1 ? OFF : OFF_ONE) * whole.usable.mean
 
+/** Share of the days that must have been weighed to stand against the loads, and how wrong a ration may be that nobody logged. Common practice, no source. */
+const LOGGED: Share = 0.3
+const UNSURE_USE = 0.5
+
 /** Puts the book's word on a pile in numbers. `alone` leaves out what other piles showed. */
 export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): Evidence => {
   const filling = fillingOf(book, p, movedInto(book, p))
@@ -145,7 +151,9 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
   )
   const need = needOf(book, p, now.day, dmPct)
   let whole = wholeOf(filling, volume, loss, shown)
+  let odd = false
   const ref = referenceOf(days, needs, need, useByFace(p, readings, length, whole))
+  let { use } = ref
   const last = readings.at(-1)
   if (whole.inLb <= 0 && length && last && last.atFt >= 1 && ref.next > 0 && p.openedOn) {
     whole = wholeByFace(ref.next * Math.max(1, daysBetween(p.openedOn, last.on)), last.atFt / length.ft, loss)
@@ -155,8 +163,13 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
     last &&
     whole.inLb > 0 &&
     readings.every(r => contradicts(whole, fedTill(days, ref, r.on), r.atFt / length.ft, readings.length))
-  )
-    whole = wholeByFace(fedTill(days, ref, last.on), last.atFt / length.ft, loss)
+  ) {
+    odd = true
+    // Weighed feed stands against the loads; days that were only taken as fed do not.
+    const logged = days.filter(d => d.lb !== undefined).length
+    if (logged >= LOGGED * days.length) whole = wholeByFace(fedTill(days, ref, last.on), last.atFt / length.ft, loss)
+    else use = { mean: ref.use.mean, sd: Math.max(ref.use.sd, UNSURE_USE) }
+  }
   const copied = ref.from === 'ration' && isCopied(days, ref.days)
   const fused = fuseDays(days, ref, copied, readings, length, now.day)
   const first = days[0]?.on
@@ -177,6 +190,7 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
     dmPct,
     days,
     refFrom: ref.from,
+    odd,
     copied,
     ...(shown && { shown }),
     ...(volume && { volume }),
@@ -189,7 +203,7 @@ export const evidenceOf = (book: Book, p: PileState, now: Now, alone = false): E
     input: {
       whole: whole.usable,
       opinions: whole.opinions,
-      use: ref.use,
+      use,
       logSd: logError(fused.flatMap(d => (d.tells && d.ref > 0 ? [d.lb / d.ref] : []))),
       days: fused,
       refNext: ref.next,
