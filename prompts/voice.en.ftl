@@ -2,8 +2,8 @@
 
 voice-heard = Heard: "{ $text }"
 ask-heard-one = Is that right: { $what }?
-# `list`: the values that one slot may have had.
-ask-heard-slot = { CAP($what) }. Or { $list }? Which was it?
+# `list`: the values that one slot may have had, with "or" between them.
+ask-heard-slot = { CAP($list) }?
 ask-heard = Which was it?
 heard-value = { $slot ->
     [pile] { $value }
@@ -22,8 +22,7 @@ voice-lost = That voice note could not be fetched. Send it again, or type it.
 voice-slow = That voice note took too long to hear. Say it in shorter ones, or type it.
 voice-trouble = The recogniser failed ({ $why }). Type it instead; the owner can look into it.
 
-# Said at the start, where the settings name an ear that cannot work.
+# The recogniser that comes with the program is not installed.
 ear-program-missing = The recogniser { $name } is not installed. On Debian: apt-get install pocketsphinx pocketsphinx-en-us
-ear-model-missing = No usable speech model in { $folder } ({ $why }). Download one as the README says, and name its folder in EAR_MODEL.
+ear-model-missing = No usable speech model in { $folder } ({ $why }). On Debian: apt-get install pocketsphinx-en-us
 ear-package-missing = The package sherpa-onnx-node cannot be loaded ({ $why }). Run: npm install sherpa-onnx-node
-ear-endpoint = The transcription endpoint did not serve ({ $why }).

@@ -2,8 +2,8 @@
 
 voice-heard = Oí: "{ $text }"
 ask-heard-one = ¿Es así: { $what }?
-# `list`: the values that one slot may have had.
-ask-heard-slot = { CAP($what) }. ¿O { $list }? ¿Cuál era?
+# `list`: the values that one slot may have had, with "or" between them.
+ask-heard-slot = ¿{ $list }?
 ask-heard = ¿Cuál era?
 heard-value = { $slot ->
     [pile] { $value }
@@ -23,6 +23,5 @@ voice-slow = Tardó demasiado en oírse esa nota. Mándala en partes, o escríbe
 voice-trouble = Falló el reconocedor de voz ({ $why }). Escríbelo, por favor; el dueño puede revisarlo.
 
 ear-program-missing = El reconocedor { $name } no está instalado. En Debian: apt-get install pocketsphinx pocketsphinx-en-us
-ear-model-missing = No hay un modelo de voz que sirva en { $folder } ({ $why }). Baja uno como dice el README y pon su carpeta en EAR_MODEL.
+ear-model-missing = No hay un modelo de voz que sirva en { $folder } ({ $why }). En Debian: apt-get install pocketsphinx-en-us
 ear-package-missing = No se puede cargar el paquete sherpa-onnx-node ({ $why }). Ejecuta: npm install sherpa-onnx-node
-ear-endpoint = El servicio de transcripción no respondió bien ({ $why }).

@@ -10,7 +10,7 @@ import { loadPrompts } from './edges/prompts.ts'
 import { openStore, type Store } from './edges/store.ts'
 import { answer, pilesFor } from './figures/asked/answer.ts'
 import { type Core, type CoreParts, makeCore } from './pipeline.ts'
-import type { Result } from './ports.ts'
+import type { Listener, Result } from './ports.ts'
 import { makeSayer, type Say } from './saying/say.ts'
 import { isZone } from './units/calendar.ts'
 import { checkPlan } from './watch/checks.ts'
@@ -108,6 +108,8 @@ const recover = (store: Store, core: Core): Result[] => {
   for (const message of store.unsettled()) {
     // a guess of the second reader that was cut off is no message
     if (message.edit.endsWith('?')) continue
+    // a voice note waits for its channel, which knows where the sound is
+    if (message.voice && message.text === '') continue
     try {
       results.push(core.handle(message))
     } catch (error) {
@@ -117,6 +119,21 @@ const recover = (store: Store, core: Core): Result[] => {
     }
   }
   return results
+}
+
+/** Who hears this farm's voice notes. What is wrong with the ear that was chosen is said once, and the notes are answered with it. */
+export const listenerFor = async (config: Config, { core, store }: House): Promise<Listener> => {
+  const { makeEar, makeListener, makeSpeaker } = await import('./edges/voice.ts')
+  const trouble = (why: string): void => void process.stderr.write(`Voice notes: ${why}\n`)
+  return makeListener({
+    ear: makeEar(config.ear ?? { kind: 'embedded' }, config.data),
+    handle: core.handle,
+    book: core.book,
+    log: store,
+    folder: join(config.data, 'voice', 'waiting'),
+    trouble,
+    ...(config.speak && { speak: makeSpeaker(join(config.data, 'voice', 'spoken')) }),
+  })
 }
 
 /** The watch plans the walks of the covers, so it says when the next one is; the pictures lie beside the book. */

@@ -23,6 +23,14 @@ const listenOf = (text: string): { host: string; port: number } | undefined => {
 }
 const HOOK_LISTEN = '127.0.0.1:8443'
 
+/** Who hears voice notes. */
+const EARS = new Set(['embedded', 'neural', 'endpoint', 'off'])
+/** What each ear cannot do without. */
+const EAR_NEEDS: Record<string, [name: 'EAR_MODEL' | 'EAR_URL', why: string]> = {
+  neural: ['EAR_MODEL', 'must name the folder of a downloaded model where EAR is neural'],
+  endpoint: ['EAR_URL', 'must be the address of the service where EAR is endpoint, like http://127.0.0.1:8000/v1'],
+}
+
 const Env = z.object({
   PILEHAND_DATA: text,
   PILEHAND_ZONE: text.refine(
@@ -60,6 +68,12 @@ const Env = z.object({
   SMS_HOST: text,
   SMS_PORT: text.refine(v => v === undefined || (/^\d{1,5}$/.test(v) && Number(v) <= 65_535), 'must be a port, 0 to 65535'),
   SMS_SEND_URL: address,
+  EAR: text.refine(v => v === undefined || EARS.has(v), `must be one of ${[...EARS].join(', ')}`),
+  EAR_MODEL: text,
+  EAR_URL: address,
+  EAR_NAME: text,
+  EAR_KEY: text,
+  EAR_SPEAK: text.refine(v => v === undefined || v === 'on' || v === 'off', 'must be on or off'),
 })
 
 /** "43.07,-89.40" as degrees north and east; undefined where it is no place on earth. */
@@ -81,6 +95,21 @@ export interface Config {
   weather?: { url: string; place?: { lat: number; lon: number }; area?: string }
   /** The door for text messages, closed where it has no secret. */
   sms?: { secret: string; host: string; port: number; sendUrl?: string }
+  /** The recogniser for voice notes; the embedded one where it is not set. */
+  ear?:
+    | { kind: 'embedded' }
+    | { kind: 'neural'; model: string }
+    | { kind: 'endpoint'; url: string; name?: string; key?: string }
+    | { kind: 'off' }
+  /** Short replies to voice notes are spoken too, where a synthesiser is installed. */
+  speak?: boolean
+}
+
+const earOf = (e: z.infer<typeof Env>): NonNullable<Config['ear']> => {
+  if (e.EAR === 'neural') return { kind: 'neural', model: e.EAR_MODEL! }
+  if (e.EAR === 'endpoint')
+    return { kind: 'endpoint', url: e.EAR_URL!, ...(e.EAR_NAME ? { name: e.EAR_NAME } : {}), ...(e.EAR_KEY ? { key: e.EAR_KEY } : {}) }
+  return { kind: e.EAR === 'off' ? 'off' : 'embedded' }
 }
 
 export type ConfigResult = { ok: true; config: Config } | { ok: false; code: 'config-wrong'; data: { name: string; why: string } }
@@ -96,9 +125,13 @@ export const readConfig = (env: Record<string, string | undefined>): ConfigResul
   const lost = (['SMS_HOST', 'SMS_PORT', 'SMS_SEND_URL'] as const).find(name => e[name] !== undefined)
   if (lost && e.SMS_SECRET === undefined)
     return { ok: false, code: 'config-wrong', data: { name: lost, why: 'needs SMS_SECRET, which opens the door for text messages' } }
+  const needs = EAR_NEEDS[e.EAR ?? '']
+  if (needs && e[needs[0]] === undefined) return { ok: false, code: 'config-wrong', data: { name: needs[0], why: needs[1] } }
   return {
     ok: true,
     config: {
+      ...(e.EAR ? { ear: earOf(e) } : {}),
+      ...(e.EAR_SPEAK === 'on' ? { speak: true } : {}),
       data: e.PILEHAND_DATA ?? './data',
       zone: e.PILEHAND_ZONE ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
       ...(e.TELEGRAM_TOKEN

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import {
@@ -8,6 +9,7 @@ import {
   hasOwner,
   inPassing,
   leave,
+  listenerFor,
   openForReading,
   openHouse,
   ownerCode,
@@ -70,7 +72,10 @@ const channelsOf = async (config: Config, house: ReturnType<typeof openHouse>, c
     const { runTelegram } = await import('./edges/telegram/telegram.ts')
     const { makeLogger } = await import('./edges/telegram/logger.ts')
     const { token, apiRoot, webhook } = config.telegram
-    channels.push(runTelegram({ ...common, log: store, pictures: house.pictures, token, apiRoot, webhook, logger: makeLogger(token) }))
+    const listener = await listenerFor(config, house)
+    channels.push(
+      runTelegram({ ...common, listener, log: store, pictures: house.pictures, token, apiRoot, webhook, logger: makeLogger(token) }),
+    )
   }
   if (config.sms) {
     const { runSms } = await import('./edges/sms.ts')
@@ -160,16 +165,15 @@ const secondFor = async (config: Config, core: ReturnType<typeof openHouse>['cor
 const lines = async (config: Config): Promise<void> => {
   const { runLines } = await import('./edges/lines.ts')
   const on = async (folder: string, passing: boolean): Promise<void> => {
-    const { core, store } = openHouse({ ...config, data: folder }, { firstOwns: true, passing })
+    const house = openHouse({ ...config, data: folder }, { firstOwns: true, passing })
+    const { core, store } = house
+    const listener = await listenerFor({ ...config, data: folder }, house)
     try {
-      await runLines(
-        core,
-        process.stdin,
-        line => process.stdout.write(`${line}\n`),
-        run,
-        await secondFor({ ...config, data: folder }, core),
-      )
+      const second = await secondFor({ ...config, data: folder }, core)
+      await listener.resume('lines', async m => readFile(m.voice?.ref ?? ''))
+      await runLines(core, process.stdin, line => process.stdout.write(`${line}\n`), run, { listener, ...(second && { second }) })
     } finally {
+      await listener.close()
       store.close()
     }
   }
@@ -202,6 +206,7 @@ const commands: Record<string, (config: Config) => Promise<void>> = {
   lines,
   explain,
   demo,
+  hear: async config => (await import('./hear.ts')).hearFile(config, positionals.slice(1)),
   reference: async () => (await import('./edges/reference.ts')).writeReference(),
 }
 

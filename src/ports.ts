@@ -30,8 +30,8 @@ export interface Incoming {
   addressed?: boolean
   /** A voice note. Its `text` is empty until it was heard; the words then stand in `text`. */
   voice?: Voice
-  /** What else may have been said, where the words come from a recogniser. */
-  heard?: HeardBeside
+  /** Set where the words come from a recogniser. */
+  heard?: HeardNote
   /** A choice tapped: the question's id and the choice's place in it, from 0. `text` is then its label, `replyTo` the message that showed it. */
   pick?: { question: string; choice: number }
 }
@@ -44,10 +44,12 @@ export interface Voice {
   bytes?: number
 }
 
-/** Beside the words taken: other wordings that the sound may stand for, likeliest first, and whether the words themselves are in doubt. */
-export interface HeardBeside {
-  others: string[]
-  unsure: boolean
+/** What an ear made of a voice note, as it comes with the message: `text` is the first wording. */
+export interface HeardNote {
+  /** What may have been said, likeliest first, with weights that add up to 1 at most; the rest was nothing that makes sense. */
+  wordings: { text: string; weight: number }[]
+  /** Why there are no words. */
+  trouble?: { code: string; data: Record<string, string | number | boolean> }
 }
 
 /** One word heard: where it stands in the note, in seconds, and how sure the recogniser is of it, 0 to 1. */

@@ -1,7 +1,8 @@
+import { readFile } from 'node:fs/promises'
 import { createInterface } from 'node:readline'
 import { z } from 'zod'
 import type { Core } from '../pipeline.ts'
-import type { Due, Incoming, Result } from '../ports.ts'
+import type { Due, Incoming, Listener, Result } from '../ports.ts'
 
 const TEXT_MOST = 4096
 
@@ -15,7 +16,7 @@ const Line = z.strictObject({
   replyTo: z.union([z.number(), z.string()]).optional(),
   edits: z.union([z.number(), z.string()]).optional(),
   text: z.string().max(TEXT_MOST, `longer than ${TEXT_MOST} characters: send it in parts`).optional(),
-  voice: z.string().optional(),
+  voice: z.string().min(1).max(4096).optional(),
   photo: z.boolean().optional(),
 })
 
@@ -31,11 +32,17 @@ const why = (error: z.ZodError): string => {
 /** What was not understood may be offered to a second reader: its question, or undefined where the result stands. */
 export type Second = (message: Incoming, result: Result) => Promise<Result | undefined>
 
+/** What a line may have to wait for. */
+export interface Helpers {
+  second?: Second
+  listener?: Listener
+}
+
 export interface LineReader {
   /** Everything that one line brings about, in order. */
   take(text: string): LineOut[]
-  /** The same, where a second reader is asked. The next line must wait for it. */
-  takeWith(text: string, second: Second): Promise<LineOut[]>
+  /** The same, where voice notes are heard and a second reader may be asked. The next line must wait for it. */
+  takeWith(text: string, helpers: Helpers): Promise<LineOut[]>
 }
 
 /** A line before its message is handled: what became due until then, or what is wrong with it. */
@@ -64,7 +71,7 @@ export const lineReader = (core: Core, run: string): LineReader => {
     }
     return out
   }
-  const begin = (text: string): Begun => {
+  const begin = (text: string, voices = false): Begun => {
     const line = ++n
     const wrong = (error: string): Begun => ({ line, out: [{ line, error }] })
     let raw: unknown
@@ -76,8 +83,10 @@ export const lineReader = (core: Core, run: string): LineReader => {
     const parsed = Line.safeParse(raw)
     if (!parsed.success) return wrong(why(parsed.error))
     const l = parsed.data
-    if (l.text === undefined)
-      return wrong(l.voice !== undefined ? 'voice: no recogniser is set up here, send the words as text' : 'text: is missing')
+    if (l.text === undefined && l.voice === undefined) return wrong('text: is missing')
+    if (l.text !== undefined && l.voice !== undefined) return wrong('voice: comes instead of text, not beside it')
+    if (l.voice !== undefined && !voices) return wrong('voice: no recogniser is set up here, send the words as text')
+    const words = l.text ?? ''
     const at = new Date(l.at).toISOString()
     const last = clocks.get(l.farm)
     if (last !== undefined && at < last) return wrong(`at: runs backwards, the farm's clock stands at ${last}; nothing was recorded`)
@@ -93,11 +102,12 @@ export const lineReader = (core: Core, run: string): LineReader => {
       id: String(l.id ?? `${run}-${line}`),
       edit: l.edits === undefined ? '' : String(l.id ?? `${run}-${line}`),
       at,
-      text: l.text,
+      text: words,
+      ...(l.voice === undefined ? {} : { voice: { ref: l.voice } }),
       ...(l.edits === undefined ? {} : { edits: String(l.edits) }),
       ...(l.replyTo === undefined ? {} : { replyTo: String(l.replyTo) }),
       ...(l.photo ? { photo: true } : {}),
-      ...(/\bpilehand\b/i.test(l.text) ? { addressed: true } : {}),
+      ...(/\bpilehand\b/i.test(words) ? { addressed: true } : {}),
     }
     return { line, out, message }
   }
@@ -110,11 +120,13 @@ export const lineReader = (core: Core, run: string): LineReader => {
       const begun = begin(text)
       return begun.message ? end(begun, begun.message, core.handle(begun.message)) : begun.out
     },
-    takeWith: async (text, second) => {
-      const begun = begin(text)
-      if (!begun.message) return begun.out
-      const result = core.handle(begun.message)
-      return end(begun, begun.message, (await second(begun.message, result)) ?? result)
+    takeWith: async (text, { second, listener }) => {
+      const begun = begin(text, listener !== undefined)
+      const { message } = begun
+      if (!message) return begun.out
+      const file = message.voice?.ref
+      const result = file !== undefined && listener ? await listener.hear(message, () => readFile(file)) : core.handle(message)
+      return end(begun, message, (await second?.(message, result)) ?? result)
     },
   }
 }
@@ -135,11 +147,11 @@ export const runLines = async (
   input: NodeJS.ReadableStream,
   write: (line: string) => void,
   run: string,
-  second?: Second,
+  helpers: Helpers = {},
 ): Promise<void> => {
   const reader = lineReader(core, run)
   for await (const text of createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY })) {
     if (!text.trim()) continue
-    for (const o of second ? await reader.takeWith(text, second) : reader.take(text)) write(JSON.stringify(o))
+    for (const o of await reader.takeWith(text, helpers)) write(JSON.stringify(o))
   }
 }

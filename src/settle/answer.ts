@@ -12,6 +12,7 @@ export type Effect =
   | { act: 'drop' }
   | { act: 'pile'; name: string }
   | { act: 'undo' }
+  | { act: 'take'; drafts: Draft[] }
 
 /** A question lapses after a day and a half, ms: by then nobody knows what "8" was an answer to. */
 export const LAPSES = 36 * 3_600_000
@@ -35,7 +36,9 @@ const ofChoice = (q: Question, ch: Choice): Effect =>
       ? { act: 'pile', name: String(ch.value) }
       : ch.act === 'undo'
         ? { act: 'undo' }
-        : { act: ch.act as 'sure' | 'drop' }
+        : ch.act === 'take'
+          ? { act: 'take', drafts: ch.value as Draft[] }
+          : { act: ch.act as 'sure' | 'drop' }
 
 /** A statement of its own, not an answer: it says something that the draft denies, or is about another thing. */
 const standsAlone = (q: Question, acts: Act[]): boolean =>
@@ -83,6 +86,11 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
   const nth = b.numbers.length === 1 && b.size === 1 && b.numbers[0]!.unit === undefined ? b.numbers[0]!.num! : 0
   if (Number.isInteger(nth) && nth >= 1 && nth <= q.choices.length && (q.slot === undefined || NAMED.has(q.slot)) && (own || replied))
     return ofChoice(q, q.choices[nth - 1]!)
+  // what was heard is confirmed by a yes to the first wording
+  if (code.startsWith('ask-heard')) {
+    if (b.yes && !b.no && b.rest <= 1) return ofChoice(q, q.choices[0]!)
+    if (b.no && b.size <= 2 && b.rest === 0) return { act: 'drop' }
+  }
   switch (code) {
     case 'ask-same':
       if (b.more || (b.no && !b.same)) return { act: 'sure' }
@@ -179,6 +187,7 @@ const fillNumber = (q: Question, value: number): Effect => ({ act: 'fill', slots
 
 /** The drafts of a question after its answer. */
 export const applied = (q: Question, effect: Effect): Draft[] => {
+  if (effect.act === 'take') return effect.drafts
   if (effect.act === 'fill') {
     return q.drafts.map((d, k) => {
       const slots = { ...d.slots }

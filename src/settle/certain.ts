@@ -17,7 +17,7 @@ import {
 import { phrase } from '../saying/phrases.ts'
 import type { Context, Need } from './context.ts'
 import { within } from './context.ts'
-import { likelyCounts, likelyWeights } from './counts.ts'
+import { likelyCounts, likelyOf, likelyWeights } from './counts.ts'
 import { doubtOf } from './doubts.ts'
 import { defaultCrop, defaultPile, fitting, nearNames } from './piles.ts'
 
@@ -122,7 +122,12 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
       [fill({ code: 'crop-corn-silage', data: {} }, 'corn silage'), fill({ code: 'crop-haylage', data: {} }, 'haylage'), drop],
       { slot: 'crop' },
     )
-  if (d.type === 'supply' && s.count === undefined) return need(askSlot('count'), [], { slot: 'count' })
+  if (d.type === 'supply' && s.count === undefined)
+    return need(
+      askSlot('count'),
+      likelyOf(c, 'supply', { item: s.item }).map(n => fill(String(n), n)),
+      { slot: 'count' },
+    )
   if (d.type === 'remind' && s.about === undefined) return need(askSlot('about'), [], { slot: 'about' })
   if ((d.type === 'remind' || d.type === 'harvest') && s.on === undefined) return need(askSlot('on'), [drop], { slot: 'on' })
   // "done with north" said of a pile that is being filled is no end of its feed

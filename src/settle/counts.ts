@@ -30,6 +30,12 @@ export const likelyCounts = (c: Context, pile: string | undefined, unit: string 
   return [...new Set([...usual, ...PLAIN])].slice(0, MOST)
 }
 
+/** Counts that this farm has told of the same thing (tires on a cover, a sort of plastic), likeliest first; none where none was told yet. */
+export const likelyOf = (c: Context, type: 'cover' | 'supply', same: Record<string, unknown>): number[] => {
+  const told = eventsOf(c.book, type).filter(l => Object.entries(same).every(([k, v]) => (l.event as Record<string, unknown>)[k] === v))
+  return ranked(told, l => (l.event as { count?: number }).count, c, undefined).slice(0, MOST)
+}
+
 /** Weights that this farm usually feeds or throws out at a time, lb, likeliest first; none where none was told yet. */
 export const likelyWeights = (c: Context, type: 'feed' | 'spoil', pile: string | undefined): number[] =>
   ranked(eventsOf(c.book, type), l => (l.event as { lb?: number }).lb, c, pile).slice(0, MOST)

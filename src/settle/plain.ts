@@ -4,11 +4,8 @@ import type { Incoming } from '../ports.ts'
 import type { Reading } from '../reading/reading.ts'
 import { foldWord } from '../reading/tokens.ts'
 import type { Day } from '../units/calendar.ts'
-import { settingOf } from '../watch/settings.ts'
+import { settingOf, TOTAL_EVERY } from '../watch/settings.ts'
 import type { Settled } from './settled.ts'
-
-/** So many loads lie between two running totals told unasked, unless the owner says otherwise; 0 is never. Common practice, no source. */
-export const TOTAL_EVERY = 10
 
 const UNSAID = new Set(['type', 'on', 'by', 'said', 'pile', 'toPile'])
 

@@ -21,6 +21,8 @@ export interface Settled {
   raised?: string
   /** The message was longer than is read. */
   cut?: boolean
+  /** The wording of a voice note that was settled; empty where there was none. */
+  heard?: string
   /** A short line that is neither record nor question. */
   word?: Message
 }

@@ -5,6 +5,7 @@ import { askInAll, askMeant, choice } from '../saying/ask.ts'
 import { phrase } from '../saying/phrases.ts'
 import { certain } from './certain.ts'
 import type { Context, Need } from './context.ts'
+import { likelyOf } from './counts.ts'
 import { draftOf } from './draft.ts'
 
 import { ask, clear, m, nothing, question, record, type Settled } from './settled.ts'
@@ -154,7 +155,8 @@ const inAll = (d: Draft, c: Context): Need | undefined => {
 const countOf = (d: Draft, c: Context): Need => {
   const s = certain(c, d)
   if ('need' in s) return s.need
-  return { slot: 'count', ask: m('ask-slot-generic', { slot: 'count' }), choices: [], draft: d }
+  const choices = likelyOf(c, 'cover', { material: d.slots.material }).map((n): Choice => ({ label: String(n), act: 'fill', value: n }))
+  return { slot: 'count', ask: m('ask-slot-generic', { slot: 'count' }), choices, draft: d }
 }
 
 /** Which question the figures answer, with its days by the calendar. */

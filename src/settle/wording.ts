@@ -24,7 +24,7 @@ export const labelOf = (ch: Choice, say: Say, lang: Lang): string => (typeof ch.
 
 /** The lines of one reply: what was taken back, what was understood, what is answered, what is asked. */
 export const words = (book: Book, s: Settled, got: (Answer | Refused)[], day: string): Message[] => {
-  const out: Message[] = []
+  const out: Message[] = s.heard ? [{ code: 'voice-heard', data: { text: s.heard } }] : []
   if (s.withdrawn.length === 1 && s.recorded.length === 1 && s.withdrawn[0]!.type === s.recorded[0]!.type)
     out.push(corrected(s.recorded[0]!, s.withdrawn[0]!, { day, total: totalOf(book, s.recorded[0]!) }))
   else {

@@ -4,7 +4,7 @@ import { PLAIN_DAYS } from './checks.ts'
 import { NUDGES_PER_DAY } from './escalate.ts'
 import { FREEZE_DAY, THAW_DAY } from './freeze.ts'
 import { clockText, type Hours, hoursOf } from './hours.ts'
-import { ofPerson, PERSONAL, settingOf } from './settings.ts'
+import { ofPerson, PERSONAL, settingOf, TOTAL_EVERY } from './settings.ts'
 import { WEEKLY_DAY } from './summaries.ts'
 import { WAIT_DAYS } from './waiting.ts'
 
@@ -58,6 +58,11 @@ const LINES: { names: string[]; make: Maker }[] = [
   },
   { names: ['checkDays'], make: book => msg('set-check', { days: setting(book, 'checkDays', PLAIN_DAYS) }) },
   { names: ['nudgesPerDay'], make: book => msg('set-nudges', { count: setting(book, 'nudgesPerDay', NUDGES_PER_DAY) }) },
+  {
+    names: ['totalEvery'],
+    // the usual is not worth a line
+    make: book => (book.settings.has('totalEvery') ? msg('set-total', { count: setting(book, 'totalEvery', TOTAL_EVERY) }) : undefined),
+  },
   { names: ['askHour'], make: (_, hours) => msg('set-ask', { time: clockText(hours.ask) }) },
   { names: ['waitDays'], make: book => msg('set-wait', { days: setting(book, 'waitDays', WAIT_DAYS) }) },
   { names: ['freezeDay'], make: book => msg('set-freeze', { on: yearDay(book, 'freezeDay', FREEZE_DAY) }) },

@@ -98,7 +98,7 @@ const play = async (texts: (string | Record<string, unknown>)[], options: Partia
   const out: Out[] = []
   const reader = options ? makeSecondReader({ url: base, timeoutMs: 5000, trouble: w => why.push(w), ...options }) : undefined
   const second = reader && withSecond(house.core, reader, 'America/Chicago')
-  await runLines(house.core, Readable.from(lines.map(l => `${l}\n`)), line => out.push(JSON.parse(line)), `r${++run}`, second)
+  await runLines(house.core, Readable.from(lines.map(l => `${l}\n`)), line => out.push(JSON.parse(line)), `r${++run}`, { second })
   return out.filter(o => 'line' in o)
 }
 const BEGIN = 'new pile called quarry, 40 by 120'

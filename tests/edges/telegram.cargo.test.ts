@@ -63,6 +63,13 @@ describe('what has no words', () => {
     expect(texts(alone(INES))).toHaveLength(before)
   })
 
+  it('a place from an owner who writes Spanish is answered in Spanish', async () => {
+    await ines('/role Tomás owner')
+    const { said } = await tell(alone(TOMAS), TOMAS, '', { location: { latitude: 43.07123, longitude: -89.40119 } })
+    expect(said[0]).toMatch(/rancho|granja|está/)
+    expect(book().members.get('502')).toMatchObject({ lang: 'es' })
+  })
+
   it('a contact from the owner is somebody to invite, and from others nothing', async () => {
     const contact = { phone_number: '+1', first_name: 'Walt' }
     expect((await ines('', { contact })).said[0]).toMatch(/Code for one person \(Walt\).*\n?.*start=/)

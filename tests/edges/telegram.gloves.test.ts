@@ -50,6 +50,16 @@ describe('buttons', () => {
     expect(eventsOf(book(), 'feed').map(l => l.event.lb)).toEqual([11_200, 11_200, 11_500, 11_500])
   })
 
+  it('for tires and the like are what was told of them before', async () => {
+    await ines('put 7 loads corn on creek')
+    await ines('covered creek with plastic and 240 tires')
+    await ines('bought 60 tires')
+    await ines('put some tires on creek')
+    expect(rowsOf(501).flat()).toContain('240')
+    await ines('bought some tires')
+    expect(rowsOf(501).flat()).toContain('60')
+  })
+
   it('go when the question is answered by typing, and the answer stands below', async () => {
     await ask()
     const { message_id } = asked(YARD.id)

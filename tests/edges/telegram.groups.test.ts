@@ -1,7 +1,7 @@
 import type { Chat } from 'grammy/types'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { eventsOf } from '../../src/book/book.ts'
-import { INES, NOBODY, TOMAS, YARD } from './telegramBench.ts'
+import { alone, INES, NOBODY, TOMAS, YARD } from './telegramBench.ts'
 import { api, book, house, ines, quiet, settleIn, tell, texts, useHouse, yard } from './telegramHouse.ts'
 
 useHouse()
@@ -37,6 +37,12 @@ describe('quiet in the group', () => {
     expect((await yard(TOMAS, 'put 4 loads corn on creek')).said).toEqual(['4 loads corn silage on creek. 11 so far.'])
     expect((await yard(TOMAS, 'put 5 loads corn on creek')).said).toEqual([])
     expect((await yard(TOMAS, 'how many loads today')).said[0]).toContain('16 loads')
+    expect((await ines('total every 5 loads')).said[0]).toContain('every 5 loads')
+    expect((await yard(TOMAS, 'put 3 loads corn on creek')).said).toEqual([])
+    expect((await yard(TOMAS, 'put 2 loads corn on creek')).said).toEqual(['2 loads corn silage on creek. 21 so far.'])
+    expect((await ines('no totals')).said[0]).toContain('No running totals')
+    expect((await yard(TOMAS, 'put 6 loads corn on creek')).said).toEqual([])
+    expect((await tell(alone(TOMAS), TOMAS, 'total cada viaje')).said[0]).toMatch(/owner|dueño/)
   })
 
   it('what was filled in, worked out, dated or spelled otherwise is said', async () => {

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { openStore } from '../../src/edges/store.ts'
 import { alone, INES, TOMAS, YARD } from './telegramBench.ts'
-import { api, book, folder, ines, quiet, settleIn, tell, texts, useHouse, yard } from './telegramHouse.ts'
+import { api, book, folder, ines, quiet, settleIn, start, stop, tell, texts, useHouse, yard } from './telegramHouse.ts'
 
 useHouse()
 
@@ -67,6 +68,27 @@ describe('the whole book', () => {
     expect(api.actions).toContain('501 upload_document')
     expect(readdirSync(join(folder, 'telegram'))).toContain(shown.filename)
     expect(readFileSync(join(folder, 'telegram', shown.filename!)).equals(shown.file!)).toBe(true)
+  })
+
+  it('that takes long to write is announced', async () => {
+    await stop()
+    const notes = openStore(folder, { durable: ['telegram'], passing: true })
+    const from = notes.entries('home').length
+    const event = { type: 'note', text: 'x', on: '2026-09-14' } as const
+    const entries = Array.from({ length: 5001 }, (_, i) => ({
+      v: 1,
+      n: from + 1 + i,
+      at: '2026-09-14T12:00:00.000Z',
+      by: '501',
+      body: { kind: 'event' as const, id: `x${i}`, event },
+    }))
+    notes.append('home', 'telegram', entries, [])
+    notes.close()
+    start()
+    const { said } = await ines('/export')
+    expect(said[0]).toBe('Writing 5,002 records, one moment.')
+    expect(said[1]).toContain('5,002 records')
+    expect(api.shown(501).at(-1)!.file!.toString().split('\n')).toHaveLength(5003)
   })
 
   it('does not go to the crew, nor to the group', async () => {

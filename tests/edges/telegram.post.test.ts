@@ -82,6 +82,17 @@ describe('sending', () => {
     expect(pieces.join('\n')).toBe(Array.from({ length: 900 }, (_, i) => `line ${i}`).join('\n'))
   })
 
+  it('a spoken answer after its words', async () => {
+    const voice = join(folder, 'answer.ogg')
+    writeFileSync(voice, Buffer.from('OggS'))
+    store.append('home', 'telegram', [], [{ to: '501', text: 'Twenty days.', voice }])
+    run.wake()
+    await api.until('it is there', () => api.shown(501).at(-1)?.file !== undefined)
+    expect(texts(alone(INES)).slice(-2)).toEqual(['Twenty days.', ''])
+    expect(api.shown(501).at(-1)!.file!.toString()).toBe('OggS')
+    await quiet()
+  })
+
   it('pictures with their caption, again after a fault, and the words alone where the picture is gone', async () => {
     const picture = join(folder, 'pile.png')
     writeFileSync(picture, Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 255]))

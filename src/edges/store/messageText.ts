@@ -17,6 +17,7 @@ const incomingSchema = z.looseObject({
   text: z.string(),
   photo: z.boolean().optional(),
   addressed: z.boolean().optional(),
+  voice: z.looseObject({ ref: z.string(), seconds: z.number().optional(), bytes: z.number().optional() }).optional(),
   pick: z.object({ question: z.string(), choice: z.int().nonnegative() }).optional(),
 })
 

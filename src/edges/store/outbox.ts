@@ -29,6 +29,8 @@ export interface Outbox {
   failed(id: number, why: string, forGood?: boolean): void
   /** The reply that went out as that message of the chat. */
   sentMessage(channel: string, chat: string, messageId: string): Queued | undefined
+  /** Where a question stands: the message that put it last. Looked for among the latest letters only: an older question has lapsed. */
+  sentQuestion(channel: string, question: string): { chat: string; messageId: string } | undefined
 }
 
 interface Row {
@@ -41,6 +43,9 @@ interface Row {
   cause: string | null
   instead: string | null
 }
+
+/** Letters of a day and a half, generously: then a question lapses. */
+const LATEST = 5000
 
 const asQueued = (r: Row): Queued => ({
   id: r.id,
@@ -64,6 +69,10 @@ export const outboxOf = (
   const mark = db.prepare('update outbox set sent_at = ?, message_id = ?, tries = tries + 1 where id = ? and sent_at is null')
   const miss = db.prepare('update outbox set tries = tries + 1, last_why = ?, dropped_at = ? where id = ? and sent_at is null')
   const byMessage = db.prepare('select * from outbox where channel = ? and chat = ? and message_id = ? order by id desc limit 1')
+  const byQuestion = db.prepare(
+    `select chat, message_id as messageId from outbox where channel = ? and id > (select coalesce(max(id), 0) - ${LATEST} from outbox)
+     and message_id is not null and json_extract(reply, '$.question') = ? order by id desc limit 1`,
+  )
   return {
     post: (channel, farm, replies, from) => {
       // Of several replies in the question's chat the first takes its place.
@@ -81,6 +90,8 @@ export const outboxOf = (
           const row = byMessage.get(channel, chat, messageId) as Row | undefined
           return row && asQueued(row)
         }),
+      sentQuestion: (channel, question) =>
+        guarded(file, () => byQuestion.get(channel, question) as { chat: string; messageId: string } | undefined),
     },
   }
 }

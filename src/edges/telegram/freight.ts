@@ -1,11 +1,15 @@
 import { type Book, eventsFrom, type Logged, type Member, setting } from '../../book/book.ts'
-import type { Incoming } from '../../ports.ts'
+import type { Incoming, Lang } from '../../ports.ts'
 import type { Desk } from './desk.ts'
 import type { Heard } from './heard.ts'
 import { CHANNEL, type Core } from './options.ts'
+import { langOf } from './people.ts'
 
 /** A picture without words goes with the sender's own record of this chat, where that is not older, ms. From trying, no source. */
 const WITH_MS = 15 * 60_000
+
+/** What the house reads a place by, in the language that its sender is then answered in. */
+const WE_ARE_AT: Record<Lang, string> = { en: 'we are at', es: 'estamos en' }
 
 export interface Freight {
   /** What came without words; hands back what the house is to read instead. */
@@ -54,7 +58,11 @@ export const makeFreight = (o: FreightOptions): Freight => {
     return known
   }
 
-  const shot = (h: Heard): void => {
+  const shot = (h: Heard, member: Member): void => {
+    if (member.role === 'viewer') {
+      if (h.message.private) o.desk.refuse(h, 'refused-viewer')
+      return
+    }
     const album = h.album === undefined ? undefined : albumOf(h)
     const first = album === undefined || album.waiting.length === 0
     const target = album?.anchor ?? recordFor(o.book(), h)
@@ -77,7 +85,7 @@ export const makeFreight = (o: FreightOptions): Freight => {
       return undefined
     }
     // Four decimals are some ten metres; a whole number would be no place to the reader.
-    return { ...h.message, text: `we are at ${lat.toFixed(4)}, ${lon.toFixed(4)}` }
+    return { ...h.message, text: `${WE_ARE_AT[langOf(h.user, member)]} ${lat.toFixed(4)}, ${lon.toFixed(4)}` }
   }
 
   const voice = (h: Heard): Incoming | undefined => {
@@ -92,7 +100,7 @@ export const makeFreight = (o: FreightOptions): Freight => {
     wordless: (h, member) => {
       switch (h.cargo.kind) {
         case 'shot':
-          shot(h)
+          shot(h, member)
           return undefined
         case 'place':
           return place(h, member)

@@ -95,17 +95,25 @@ export const makePost = ({ api, log, logger, retryMs, onFatal, onClosed, address
   const empty = async (): Promise<void> => {
     do {
       again = false
+      // Order within a chat: what comes after a letter that failed waits with it, also where its wait ends before the round does.
+      const behind = new Set<string>()
       for (const letter of log.queued(CHANNEL)) {
-        // Order within a chat: what comes after a letter that failed waits with it.
-        if (isHeld(letter.chat) || gone.delete(letter.id)) continue
+        if (gone.delete(letter.id)) continue
+        if (isHeld(letter.chat)) behind.add(letter.chat)
+        if (behind.has(letter.chat)) continue
         await deliver(letter)
+        if (held.has(letter.chat)) behind.add(letter.chat)
         if (stopping.signal.aborted || closed) return
       }
       gone.clear()
       await buttons.sweep()
     } while (again)
-    const next = Math.min(...[...held.values()].map(h => h.until).filter(t => t > Date.now()))
-    if (Number.isFinite(next)) timer = setTimeout(wake, next - Date.now() + 1)
+    if (!held.size) return
+    const waiting = new Set(log.queued(CHANNEL).map(letter => letter.chat))
+    for (const chat of [...held.keys()]) if (!waiting.has(chat)) held.delete(chat)
+    // A wait may have ended while other chats were served: then it goes on at once.
+    const next = Math.min(...[...held.values()].map(h => h.until))
+    if (Number.isFinite(next)) timer = setTimeout(wake, Math.max(1, next - Date.now()))
   }
 
   const wake = (): void => {
