@@ -20,6 +20,10 @@ RUN npm run build \
 
 FROM node:24-bookworm-slim
 ENV NODE_ENV=production PILEHAND_DATA=/data
+# The embedded recogniser of voice notes, with its US English model, and the voice for spoken answers: about 45 MB.
+RUN apt-get update \
+  && apt-get install -y --no-install-recommends pocketsphinx pocketsphinx-en-us espeak-ng opus-tools \
+  && rm -rf /var/lib/apt/lists/*
 WORKDIR /app
 COPY --from=build /app/package.json ./
 COPY --from=build /app/node_modules ./node_modules

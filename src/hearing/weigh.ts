@@ -15,7 +15,7 @@ export interface Trial {
 }
 
 /** How many units of the recogniser's score make an odds ratio of e. Set on the development half of the spoken notes. */
-export const SCALE = 60
+export const SCALE = 80
 
 export const textOf = (words: readonly (HeardWord | string)[]): string => words.map(w => (typeof w === 'string' ? w : w.word)).join(' ')
 

@@ -62,6 +62,25 @@ describe('sending', () => {
     await api.until('they are there', () => last(alone(INES)) === 'Noted: waits behind it')
   })
 
+  it('keeps the order of a chat, also where a wait ends while another chat is served', async () => {
+    await joinCrew()
+    await quiet()
+    api.fault('sendMessage', { code: 500, description: 'Internal Server Error' }, { delayMs: 80 })
+    store.append(
+      'home',
+      'telegram',
+      [],
+      [
+        { to: '501', text: 'One.' },
+        { to: '502', text: 'Slow.' },
+        { to: '501', text: 'Two.' },
+      ],
+    )
+    run.wake()
+    await quiet()
+    expect(texts(alone(INES)).slice(-2)).toEqual(['One.', 'Two.'])
+  })
+
   it('gives up on a person who blocked the bot, and on nobody else', async () => {
     await joinCrew()
     api.block(501)
