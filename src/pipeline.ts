@@ -7,8 +7,8 @@ import { makeDesks } from './desk.ts'
 import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import type { Act, Reading } from './reading/reading.ts'
 import type { Say } from './saying/say.ts'
-import { isPlain } from './settle/plain.ts'
 import { settleAny } from './settle/heard.ts'
+import { isPlain } from './settle/plain.ts'
 import { guessed, type Settled } from './settle/settle.ts'
 import { isAnswer, labelOf, type Refused, words } from './settle/wording.ts'
 import { type Instant, localTime } from './units/calendar.ts'
@@ -79,7 +79,9 @@ export const makeCore = (parts: CoreParts): Core => {
     const known = book.members.get(message.from)
     const role: Role = message.role ?? known?.role ?? (parts.firstOwns ? (book.members.size ? 'crew' : 'owner') : 'stranger')
     const reading = desks.read(d, message.text, message.at, known?.lang ?? 'en', message.from)
-    const lang = setLang(book, message.from) ?? (reading.words >= 2 || known?.lang === undefined ? reading.lang : known.lang)
+    const lang =
+      setLang(book, message.from) ??
+      (reading.words >= 2 || known?.lang === undefined || reading.asks.length > 0 || reading.wish !== undefined ? reading.lang : known.lang)
     const now = localTime(message.at, zone)
     const moment: Moment = { day: now.day, at: message.at, zone }
     let n = 0

@@ -58,7 +58,11 @@ const RULES: [string, (x: Seen) => boolean][] = [
   [
     'checks',
     x =>
-      (x.s('q:when') || x.s('q:yesno') || x.s('q:who') || x.s('q:howlong') || /\b(last|ultima|due|toca)\b/.test(x.text)) &&
+      (x.s('q:when') ||
+        x.s('q:yesno') ||
+        x.s('q:who') ||
+        x.s('q:howlong') ||
+        /\b(last|ultima|due|toca|pendientes?|doing)\b/.test(x.text)) &&
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],

@@ -3,7 +3,8 @@ import { speaksOf } from './lexicon.ts'
 import { isThin } from './pool.ts'
 import { asksAnyway } from './whatIf.ts'
 
-const PRONOUN = /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
+const PRONOUN =
+  /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
 
 /** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
 const TELLING = new Set(

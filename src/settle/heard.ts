@@ -50,6 +50,22 @@ const keyOf = (s: Settled): string =>
       ? `word ${s.word.code}`
       : ''
 
+/** Frames that stand on a pile, said or taken for granted. */
+const ON_PILE = new Set(['load', 'pack', 'cover', 'damage', 'patch', 'check', 'feed', 'face', 'spoil', 'shift'])
+
+/**
+ * Nothing looks bent: no words left over, nothing half recorded and half asked, no second clause whose pile nobody named. That is
+ * how a sentence looks whose words the recogniser did not know.
+ */
+const isPlainly = (r: Reading, s: Settled): boolean => {
+  const facts = r.acts.filter(a => a.mood === 'fact')
+  return (
+    facts.every(a => a.left <= LEFT) &&
+    !(s.recorded.length && s.question) &&
+    !(facts.length > 1 && facts.some(a => ON_PILE.has(a.frame) && a.slots.pile === undefined))
+  )
+}
+
 /** The senses of all wordings, heaviest first; those without a sense are left out. */
 const sensesOf = (wordings: Wording[], c: Context): Sense[] => {
   const by = new Map<string, Sense>()
@@ -57,8 +73,7 @@ const sensesOf = (wordings: Wording[], c: Context): Sense[] => {
     const settled = settle(w.reading, { ...c, message: { ...c.message, text: w.text } })
     const key = keyOf(settled)
     if (!key) continue
-    // half recorded and half asked is how words look that the recogniser bent
-    const plain = w.reading.acts.every(a => a.mood !== 'fact' || a.left <= LEFT) && !(settled.recorded.length && settled.question)
+    const plain = isPlainly(w.reading, settled)
     const s = by.get(key)
     if (s) {
       s.weight += w.weight

@@ -37,7 +37,13 @@ describe('slips of the ear', () => {
   })
 
   it('are bounded', () => {
-    expect(swapsOf(Array.from({ length: 400 }, () => 'four'), [], 16)).toHaveLength(16)
+    expect(
+      swapsOf(
+        Array.from({ length: 400 }, () => 'four'),
+        [],
+        16,
+      ),
+    ).toHaveLength(16)
   })
 })
 

@@ -148,7 +148,12 @@ describe('what goes wrong is said', () => {
     ['the sound cannot be fetched', SEVEN, () => Promise.reject(new Error('gone')), /could not be fetched/],
     ['it is no sound', SEVEN, async () => Buffer.from('OggS, as it were'), /could not be read/],
     ['nothing was heard', earOf(async () => ''), bring, /Nothing could be heard/],
-    ['the recogniser is missing', earOf(() => Promise.reject(new EarFault('ear-program-missing', { name: 'listening' }))), bring, /listening is not installed/],
+    [
+      'the recogniser is missing',
+      earOf(() => Promise.reject(new EarFault('ear-program-missing', { name: 'listening' }))),
+      bring,
+      /listening is not installed/,
+    ],
     ['the recogniser breaks', earOf(() => Promise.reject(new Error('out of luck'))), bring, /failed \(out of luck\)/],
   ])('%s', async (_, ear, fetch, like) => {
     const got = await listenerOn(ear, { trouble: () => undefined }).hear(note(), fetch)
@@ -164,14 +169,16 @@ describe('what goes wrong is said', () => {
     const got = await listenerOn(english).hear(note({ from: 'teo' }), bring)
     expect(got.replies[0]!.text).toMatch(/Escríbelo/)
     expect(asked).toBe(false)
-    const both = earOf(async (_, lang) => (lang === 'es' ? 'puse 3 viajes de maíz en quarry' : ''), ['en', 'es'])
-    expect(await listenerOn(both).hear(note({ from: 'teo' }), bring)).toMatchObject({ recorded: [{ type: 'load', count: 3 }] })
+    const both = earOf(async (_, lang) => (lang === 'es' ? 'puse 5 viajes de maíz en quarry' : ''), ['en', 'es'])
+    expect(await listenerOn(both).hear(note({ from: 'teo' }), bring)).toMatchObject({ recorded: [{ type: 'load', count: 5 }] })
   })
 })
 
 describe('a restart', () => {
   it('hears what was waiting, from the file where it had been fetched', async () => {
-    const l = listenerOn(earOf((_, __, signal) => new Promise((_r, reject) => signal!.addEventListener('abort', () => reject(signal!.reason)))))
+    const l = listenerOn(
+      earOf((_, __, signal) => new Promise((_r, reject) => signal!.addEventListener('abort', () => reject(signal!.reason)))),
+    )
     const m = note()
     const lost = l.hear(m, bring)
     const next = l.hear(note(), bring)

@@ -62,10 +62,38 @@ describe('a note in doubt records nothing', () => {
   })
 
   it.each<[string, Wordings, RegExp]>([
-    ['piles', [['fed 9 thousand off ridge', 0.5], ['fed 9 thousand off willow', 0.5]], /ridge or willow\?/i], // prettier-ignore
-    ['feeds', [['put 7 loads corn on quarry', 0.5], ['put 7 loads haylage on quarry', 0.5]], /corn.* or haylage\?/i], // prettier-ignore
-    ['two slots', [['put 7 loads corn on quarry', 0.5], ['put 11 loads haylage on quarry', 0.5]], /which/i], // prettier-ignore
-    ['types', [['fed 7 loads off ridge', 0.5], ['pitched 7 loads off ridge', 0.5]], /which/i], // prettier-ignore
+    [
+      'piles',
+      [
+        ['fed 9 thousand off ridge', 0.5],
+        ['fed 9 thousand off willow', 0.5],
+      ],
+      /ridge or willow\?/i,
+    ], // prettier-ignore
+    [
+      'feeds',
+      [
+        ['put 7 loads corn on quarry', 0.5],
+        ['put 7 loads haylage on quarry', 0.5],
+      ],
+      /corn.* or haylage\?/i,
+    ], // prettier-ignore
+    [
+      'two slots',
+      [
+        ['put 7 loads corn on quarry', 0.5],
+        ['put 11 loads haylage on quarry', 0.5],
+      ],
+      /which/i,
+    ], // prettier-ignore
+    [
+      'types',
+      [
+        ['fed 7 loads off ridge', 0.5],
+        ['pitched 7 loads off ridge', 0.5],
+      ],
+      /which/i,
+    ], // prettier-ignore
   ])('%s in doubt are asked about', (_, wordings, like) => {
     const got = hear(wordings)
     expect(got.r).toMatchObject({ outcome: 'asked', recorded: [] })

@@ -277,7 +277,7 @@ export const EN_WORDS: Record<string, string> = {
   'qt:mix':
     'mix, ratio, blend, made of, percent of, what percent, split between, how much of each, two to one, corn to haylage, composition, made up of, proportion, percent corn, share, layers, breakdown, whats the mix, split, corn and haylage in',
   'qt:checks':
-    'check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check',
+    'whats due, what is due, due today, due now, needs doing, need doing, needs walking, check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check',
   'qt:loss': 'spoiling, rotting, losing, lose, loss, losses, shrink, wasting, waste, spoilage, lost, throwing away, shrinkage',
   'qt:supplies':
     'do we have, we have, have left, have on hand, on hand, in stock, got left, are left, left over, do we own, in the shed, got, supplies, stock, inventory, left, in use, free, spare, extra, do i have, are there, we got, have we got, do we still have',
