@@ -246,7 +246,11 @@ const SAID: [Answer, string, string][] = [
     '10 de septiembre, bo: plástico en creek.',
   ],
   [
-    { about: 'picture', pile: 'creek', events: [{ type: 'damage', on: '2026-09-10', by: 'bo', pile: 'creek', cause: 'hail', what: 'hole' }] },
+    {
+      about: 'picture',
+      pile: 'creek',
+      events: [{ type: 'damage', on: '2026-09-10', by: 'bo', pile: 'creek', cause: 'hail', what: 'hole' }],
+    },
     'Sep 10, bo: a hole on creek (hail).',
     '10 de septiembre, bo: un hoyo en creek (granizo).',
   ],

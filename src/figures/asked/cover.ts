@@ -45,8 +45,8 @@ const usualShape = (p: PileState, filling: Filling, widthFt: number | undefined)
 export const cover = (book: Book, p: PileState, now: Now): Answer | Refusal => {
   const length = lengthOf(p)
   const width = p.measured?.widthFt ?? p.planned.widthFt
-  // A length read off a sheet would only find that sheet again.
-  const form = length ? formOf(p) : undefined
+  // A length read off a sheet would only find that sheet again; one too short to stand on is a slip of the thumb.
+  const form = length && length >= LEAST_FT ? formOf(p) : undefined
   const filling = fillingOf(book, p)
   const guess = form ? undefined : usualShape(p, filling, width)
   const shape = form?.shape ?? guess

@@ -20,6 +20,9 @@ export interface PileForm {
   measured: boolean
 }
 
+/** Lower is no height but a slip of the thumb, ft. Common practice, no source. */
+const LEAST_HIGH_FT = 0.5
+
 /**
  * The pile's shape as measured, else as planned. A flat top makes it a trapezoid, else it is crowned. Undefined without width or
  * length.
@@ -28,7 +31,7 @@ export const formOf = (p: PileState, length: Length | undefined = lengthKnown(p)
   const widthFt = p.measured?.widthFt ?? p.planned.widthFt
   if (!(widthFt && widthFt >= LEAST_FT) || !length) return undefined
   const high = p.measured?.heightFt ?? p.planned.heightFt
-  const told = high && high > 0 ? high : undefined
+  const told = high && high >= LEAST_HIGH_FT ? high : undefined
   const heightFt = told ?? Math.min(HEIGHTS[1], Math.max(HEIGHTS[0], widthFt * USUAL_HEIGHT))
   const topWidthFt = p.measured?.topWidthFt
   const ramp = Math.min(USUAL_RUN * heightFt, length.ft / 2)
