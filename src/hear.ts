@@ -1,4 +1,6 @@
 import { readFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { FARM, leave, openForReading } from './compose.ts'
 import type { Config } from './config.ts'
 import { explained } from './edges/console.ts'
@@ -15,7 +17,9 @@ export const hearFile = async (config: Config, [file]: string[]): Promise<void> 
   const { core, note, close } = openForReading(config)
   try {
     if (note) out(note)
-    const ear = makeEar(config.ear ?? { kind: 'embedded' }, config.data)
+    // without a book there is no folder of the book either
+    const home = note ? join(tmpdir(), 'pilehand-hear') : config.data
+    const ear = makeEar(config.ear ?? { kind: 'embedded' }, home)
     if (!ear) return leave({ code: 'voice-off', data: {} })
     const bytes = await readFile(file).catch((error: Error) => leave({ code: 'voice-unreadable', data: { why: error.message } }))
     const seconds = secondsOf(bytes) ?? 0

@@ -38,3 +38,9 @@ const OTHERS =
 const NUMBERS = new Set([...Object.keys(NEAR), ...OTHERS.split(' ')])
 
 export const isNumberWord = (word: string): boolean => NUMBERS.has(word)
+
+const TEEN = /^(ten|eleven|twelve|(thir|four|fif|six|seven|eigh|nine)teen)$/
+const DIGIT = /^(one|two|three|four|five|six|seven|eight|nine)$/
+
+/** "thirteen two": nobody counts so. The sound was "thirty two". */
+export const isNoNumber = (words: readonly string[]): boolean => words.some((w, k) => TEEN.test(w) && DIGIT.test(words[k + 1] ?? ''))

@@ -1,4 +1,5 @@
 import type { HeardWord, Wording } from '../ports.ts'
+import { isNoNumber } from './near.ts'
 
 /** What one pass of a recogniser heard. */
 export interface Pass {
@@ -16,6 +17,9 @@ export interface Trial {
 
 /** How many units of the recogniser's score make an odds ratio of e. Set on the development half of the spoken notes. */
 export const SCALE = 80
+
+/** What is left of the weight of a wording that nobody would say; the rest goes to nothing, so that it is asked about. */
+const UNLIKELY = 0.1
 
 export const textOf = (words: readonly (HeardWord | string)[]): string => words.map(w => (typeof w === 'string' ? w : w.word)).join(' ')
 
@@ -64,7 +68,7 @@ const odds = (margins: number[]): number => {
 }
 
 /**
- * The wordings of several passes over one note, heaviest first, their weights adding up to 1. A wording on trial takes the part of
+ * The wordings of several passes over one note, heaviest first, their weights adding up to 1 at most. A wording on trial takes the part of
  * its origin's weight that the sound gives it.
  */
 export const weigh = (passes: Pass[], trials: Trial[]): Wording[] => {
@@ -98,5 +102,6 @@ export const weigh = (passes: Pass[], trials: Trial[]): Wording[] => {
       else by.set(d.text, { words: d.words.map(word => ({ word, from: 0, to: 0, sure: part })), weight: part })
     }
   }
+  for (const w of by.values()) if (isNoNumber(w.words.map(x => x.word))) w.weight *= UNLIKELY
   return [...by.values()].sort((a, b) => b.weight - a.weight)
 }

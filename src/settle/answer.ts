@@ -40,11 +40,12 @@ const ofChoice = (q: Question, ch: Choice): Effect =>
           ? { act: 'take', drafts: ch.value as Draft[] }
           : { act: ch.act as 'sure' | 'drop' }
 
-/** A statement of its own, not an answer: it says something that the draft denies, or is about another thing. */
+/** A statement of its own, not an answer: it says something that the draft denies, or is about another thing, be it said whole or not. */
 const standsAlone = (q: Question, acts: Act[]): boolean =>
   acts.some(a => {
-    if (!a.full || a.mood !== 'fact') return false
+    if (a.mood !== 'fact') return false
     const d = q.drafts[0]
+    if (!a.full) return d !== undefined && d.type !== a.frame && a.slots.pile !== undefined && q.slot === 'pile'
     if (!d || d.type !== a.frame) return true
     return Object.entries(a.slots).some(
       ([k, v]) => v !== undefined && d.slots[k] !== undefined && d.slots[k] !== v && k !== q.slot && !(k === 'cause' && v === 'unknown'),

@@ -19,7 +19,18 @@ const sources = (folder: string): string[] =>
   )
 
 /** Hyphenated words in the sources that are never said. */
-const NO_SENTENCE = ['face-back', 'range-inches', 'no-owner', 'code-spent', 'content-type', 'content-length']
+const NO_SENTENCE = [
+  'face-back',
+  'range-inches',
+  'no-owner',
+  'code-spent',
+  'content-type',
+  'content-length',
+  'en-us',
+  'es-419',
+  'espeak-ng',
+  'pilehand-hear',
+]
 
 /** Codes that are put together from parts in the sources. */
 const COMPOSED = [

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { readSegments, sentenceGrammar } from '../../src/edges/voice/batch.ts'
 import { embeddedEar } from '../../src/edges/voice/embedded.ts'
+import { chance } from '../../src/edges/voice/model/draw.ts'
 import { modelsFor } from '../../src/edges/voice/models.ts'
 import { RATE, soundOf } from '../../src/edges/voice/sound.ts'
 import { noteOf } from '../../src/hearing/note.ts'
@@ -32,15 +33,15 @@ describe.skipIf(lacking.length > 0)(titled('the embedded ear'), () => {
 
   it('weighs a teen against its ten: what is not clear is asked, what is recorded is right', async () => {
     for (const [said, n] of [
-      ['put fifteen loads of corn on quarry', 15],
-      ['put fifty loads of corn on quarry', 50],
+      ['we put fifteen loads of corn on quarry', 15],
+      ['we put fifty loads of corn on quarry', 50],
     ] as const) {
       // prettier-ignore
-      const note = noteOf(await ear.hear(await soundOf(noteSaid(said, 'slt', 20)), FARM, 'en'), FARM.piles)!
+      const note = noteOf(await ear.hear(await soundOf(noteSaid(said, 'kal16', 20)), FARM, 'en'), FARM.piles)!
       expect(note.wordings.map(w => w.text)).toContain(said)
       const r = farm().tell(note.text, { heard: { wordings: note.wordings } })
       if (r.recorded.length) expect(r.recorded).toMatchObject([{ count: n }])
-      else expect(r.replies[0]!.choices).toContain(`${n} loads`)
+      else expect(r.replies[0]!.choices!.some(c => c.startsWith(`${n} `))).toBe(true)
     }
   })
 
@@ -57,8 +58,8 @@ describe.skipIf(lacking.length > 0)(titled('the embedded ear'), () => {
 
   it('hears nothing in silence, and nothing of the book in noise', async () => {
     expect(await settled(new Float32Array(RATE))).toEqual({ text: undefined, r: undefined })
-    let seed = 7
-    const hiss = Float32Array.from({ length: RATE * 2 }, () => ((seed = (seed * 16807) % 2147483647) / 2147483647 - 0.5) * 0.4)
+    const next = chance(7)
+    const hiss = Float32Array.from({ length: RATE * 2 }, () => (next() - 0.5) * 0.4)
     expect((await settled(hiss)).r?.recorded ?? []).toEqual([])
   })
 

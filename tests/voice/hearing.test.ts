@@ -76,6 +76,15 @@ describe('weighing', () => {
     expect(clear(trial(-400))).toBeGreaterThan(clear(trial(-100)))
   })
 
+  it('a number that nobody would say gives way to the one that sounds like it', () => {
+    const got = weigh(
+      [pass('at thirteen two feet')],
+      [{ of: 'at thirteen two feet', words: 'at thirty two feet'.split(' '), margins: [-60] }],
+    )
+    expect(texts(got)[0]![0]).toBe('at thirty two feet')
+    expect(sum(got)).toBeLessThan(0.92)
+  })
+
   it('one doubting trial is a doubt', () => {
     const got = weigh([pass('forty loads')], [{ of: 'forty loads', words: ['fourteen', 'loads'], margins: [-900, 0, -900] }])
     expect(got[0]!.weight).toBeCloseTo(0.5)

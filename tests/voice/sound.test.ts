@@ -19,7 +19,7 @@ const strength = (x: Float32Array, hz: number, rate: number): number => {
 const lacking = missing('opusenc', 'opusdec')
 
 describe('taking every third sample', () => {
-  it.each([200, 1000, 4000, 6500])('keeps %s Hz', hz => {
+  it.each([200, 1000, 4000, 6000])('keeps %s Hz', hz => {
     expect(strength(thinned(tone(hz, 48_000)), hz, RATE)).toBeGreaterThan(0.45)
   })
   it.each([9000, 12_000, 15_000])('lets nothing of %s Hz fold down', hz => {
@@ -37,7 +37,13 @@ describe.skipIf(lacking.length > 0)(`OGG/Opus${lacking.length ? ` (skipped: not 
     const file = encoded(440)
     expect(secondsOf(file)).toBeCloseTo(2, 1)
     const sound = await soundOf(file)
-    const reference = samplesIn(execFileSync('opusdec', ['--quiet', '--rate', String(RATE), '-', '-'], { input: file, maxBuffer: 1 << 24 }))
+    const reference = samplesIn(
+      execFileSync('opusdec', ['--quiet', '--force-wav', '--rate', String(RATE), '-', '-'], {
+        input: file,
+        maxBuffer: 1 << 24,
+        stdio: ['pipe', 'pipe', 'ignore'],
+      }),
+    )
     expect(reference.rate).toBe(RATE)
     // opusdec writes a header that a pipe leaves open, and resamples with another filter
     expect(Math.abs(sound.length - reference.sound.length)).toBeLessThan(200)

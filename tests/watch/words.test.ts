@@ -132,8 +132,8 @@ const TABLE: Row[] = [
   ['lapsed', { what: 'put 7 on the lower pile' }, ['put 7 on the lower pile']],
   ['lapsed-many', { what: 'put 7 on the lower pile', count: 3 }, ['put 7 on the lower pile', '3']],
   ...(['yes', 'no'] as const).flatMap((you): Row[] => [
-  ['set-total', { count: 20 }, ['20']],
-  ['set-total', { count: 0 }, []],
+    ['set-total', { count: 20 }, ['20']],
+    ['set-total', { count: 0 }, []],
     ['set-morning', { time: '05:30', you, who: '' }, ['5:30']],
     ['set-evening', { time: '20:00', you, who: you === 'no' ? 'Gus' : '' }, ['8:00', you === 'no' ? 'Gus' : '']],
     ['set-weekly', { weekday: 'sat', time: '18:00', you, who: '' }, ['6:00']],

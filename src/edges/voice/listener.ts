@@ -72,8 +72,11 @@ export const makeListener = (o: ListenerParts): Listener => {
     const known = tooMuch(seconds, bytes.length)
     if (known) throw known
     const late = AbortSignal.timeout(Math.max(limits.atLeastMs, (seconds ?? 0) * limits.msASecond))
+    const signal = AbortSignal.any([late, leaving.signal])
     try {
-      return await ear.hear(await soundOf(bytes), farmWords(o.book(message.farm)), lang, AbortSignal.any([late, leaving.signal]))
+      const sound = await soundOf(bytes)
+      signal.throwIfAborted()
+      return await ear.hear(sound, farmWords(o.book(message.farm)), lang, signal)
     } catch (error) {
       if (late.aborted) throw new EarFault('voice-slow')
       throw error

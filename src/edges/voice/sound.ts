@@ -1,3 +1,4 @@
+import { OggOpusDecoder } from 'ogg-opus-decoder'
 import { EarFault } from './fault.ts'
 
 /** What every recogniser here takes: mono, samples a second. */
@@ -59,7 +60,6 @@ export const secondsOf = (b: Uint8Array): number | undefined => {
  */
 export const soundOf = async (bytes: Uint8Array): Promise<Float32Array> => {
   if (secondsOf(bytes) === undefined) throw new EarFault('voice-unreadable', { why: 'OGG/Opus?' })
-  const { OggOpusDecoder } = await import('ogg-opus-decoder')
   const decoder = new OggOpusDecoder()
   try {
     await decoder.ready

@@ -54,6 +54,12 @@ const NOT_NAME = /^(the|a|an|la|el|al|del|los|las|uh|um|so|ok|okay|its|it|is|un|
 const PLAIN_PILE = /^(?:piles?|pilas?|monton|montones)$/
 const HESITATES = /^(uh|um|er|eh|este|thats|its)$/
 
+/** Whether nothing of a name can stand there: the end, a comma, the sizes, or another name. */
+const endsName = (p: Pool, at: number): boolean => {
+  const i = p.items[at]
+  return !i || !p.free(at) || i.sides !== undefined || has(i, 'comma') || has(i, 'v:alias') || has(i, 'and')
+}
+
 /** Names are short runs up to a number, a comma or another verb. */
 const takeName = (p: Pool, from: number): string | undefined => {
   let k = from
@@ -71,14 +77,14 @@ const takeName = (p: Pool, from: number): string | undefined => {
       if (next && p.free(end) && next.num === undefined && !next.sides && (next.senses.length === 0 || has(next, 'where:place'))) continue
       break
     }
-    // "pad 3": the number belongs to a word of place
+    // "pad 3": the number belongs to a word of place; "back forty", "section 12": to the word before, where the name ends with it
     if (
       i.num !== undefined &&
       i.unit === undefined &&
       end > k &&
-      has(p.items[end - 1], 'pileword') &&
       Number.isInteger(i.num) &&
-      i.num < 100
+      i.num < 100 &&
+      (has(p.items[end - 1], 'pileword') || endsName(p, end + 1))
     ) {
       end++
       break
