@@ -48,7 +48,8 @@ const PURE_PACKAGES: Record<string, string[]> = {
   hearing: ['fastest-levenshtein'],
   settle: ['fastest-levenshtein'],
   figures: [],
-  watch: [],
+  // the sun's height
+  watch: ['suncalc'],
   saying: ['@fluent/bundle'],
 }
 
