@@ -95,10 +95,21 @@ export const wavOf = (sound: Float32Array, rate = RATE): Buffer => {
   return b
 }
 
-/** Makes quiet notes as loud as others: the loudest sample stands at 0.9, but nothing is raised more than twentyfold. */
+/** How far below full scale the noise floor is laid, as a factor (-50 dB). */
+const FLOOR = 10 ** (-50 / 20)
+
+/**
+ * Makes quiet notes as loud as others: the loudest sample stands at 0.9, but nothing is raised more than twentyfold. A floor of faint
+ * noise is laid under it, always the same: the recogniser was taught on rooms, and is led astray by digital silence.
+ */
 export const levelled = (sound: Float32Array): Float32Array => {
   let peak = 0
   for (const x of sound) peak = Math.max(peak, Math.abs(x))
   const by = peak > 0 ? Math.min(20, 0.9 / peak) : 1
-  return sound.map(x => x * by)
+  let seed = 1
+  return sound.map(x => {
+    // Park and Miller's generator (CACM 31(10), 1988): the same noise under every note
+    seed = (seed * 16_807) % 2_147_483_647
+    return x * by + (seed / 2_147_483_647 - 0.5) * 2 * FLOOR
+  })
 }
