@@ -6,6 +6,7 @@ ear-refused = The transcription service failed ({ $why }). Type it instead; the 
 ear-slow = The transcription service did not answer within { $seconds } seconds. Say it again later, or type it.
 ear-unreachable = The transcription service cannot be reached ({ $why }). Say it again later, or type it.
 ear-answer = The transcription service gave no usable answer ({ $why }). Type it instead; the owner can look into it.
+ear-package-missing = The package sherpa-onnx-node cannot be loaded ({ $why }). Run: npm install sherpa-onnx-node
 ear-model-folder = The folder { $folder } for the speech model is not there or cannot be read ({ $why }). Set the folder as the README says.
 ear-model-files = In { $folder } is no speech model that can be used; missing: { $missing }. Download one as the README says.
 ear-model-unknown = The speech model in { $folder } is of no kind that is known here. Download one that the README names.

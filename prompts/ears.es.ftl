@@ -6,6 +6,7 @@ ear-refused = Falló el servicio de transcripción ({ $why }). Escríbelo, por f
 ear-slow = El servicio de transcripción no respondió en { $seconds } segundos. Dilo más tarde, o escríbelo.
 ear-unreachable = No hay conexión con el servicio de transcripción ({ $why }). Dilo más tarde, o escríbelo.
 ear-answer = El servicio de transcripción no dio una respuesta útil ({ $why }). Escríbelo, por favor; el dueño puede revisarlo.
+ear-package-missing = No se puede cargar el paquete sherpa-onnx-node ({ $why }). Ejecuta: npm install sherpa-onnx-node
 ear-model-folder = La carpeta { $folder } del modelo de voz no está o no se puede leer ({ $why }). Pon la carpeta como dice el README.
 ear-model-files = En { $folder } no hay un modelo de voz que sirva; falta: { $missing }. Baja uno como dice el README.
 ear-model-unknown = El modelo de voz en { $folder } no es de ninguna clase conocida aquí. Baja uno de los que nombra el README.

@@ -11,15 +11,15 @@ sms-crew = Welcome{ HAS($name) ->
 sms-no-owner = Nobody owns this book yet. Text the owner code that the program showed when it started, and your name.
 sms-code-spent = That code is used up or too old. Ask the owner for a new one.
 sms-stranger = This number is for the crew only. Ask the owner for a code.
-sms-already = No need for a code, the door is open to you already.
+sms-already = You are in already. No code needed.
 sms-invite = Code for one person{ $role ->
     [viewer] {""}, to ask only
    *[crew] {""}
-}, good to { $until }: { $code }. They text it here with their name behind it.
+}, good until { $until }: { $code }. They text it here, then their name.
 sms-viewer = Welcome{ HAS($name) ->
     [yes] , { $name }
    *[no] {""}
-}. Ask what you want to know; logging is for the crew.
+}. Ask what you want to know; only the crew can log.
 sms-one = { HAS($name) ->
     [yes] { $name } { $phone }
    *[no] { $phone }

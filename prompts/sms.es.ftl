@@ -11,11 +11,11 @@ sms-crew = Buenas{ HAS($name) ->
 sms-no-owner = Este libro todavía no tiene dueño. Falta el código que mostró el programa al arrancar, y el nombre.
 sms-code-spent = Ese código ya se usó o ya venció. El dueño da uno nuevo.
 sms-stranger = Este número es solo de la cuadrilla. El dueño da el código.
-sms-already = No hace falta código, la puerta ya está abierta.
+sms-already = No hace falta código: ya se puede escribir aquí.
 sms-invite = Código para una persona{ $role ->
     [viewer] {""}, solo para preguntar
    *[crew] {""}
-}, sirve hasta el { $until }: { $code }. Se manda a este número, con el nombre detrás.
+}, sirve hasta el { $until }: { $code }. Se manda a este número, y después el nombre.
 sms-viewer = Buenas{ HAS($name) ->
     [yes] , { $name }
    *[no] {""}
@@ -29,7 +29,7 @@ sms-one = { HAS($name) ->
    *[crew] cuadrilla
 }
 sms-removed = { $name } ya no está. Sus mensajes ya no tienen respuesta.
-sms-left = Hecho, ya no hay entrada al libro de este rancho. Para volver, el dueño da un código.
+sms-left = Hecho, ya no se puede escribir en el libro de este rancho. Para volver, el dueño da un código.
 sms-owner-stays = Un rancho necesita dueño. Primero hay que nombrar a otro.
 sms-trouble = Algo falló aquí. El mensaje está guardado, pero todavía no se anotó nada de él. No hace falta mandarlo otra vez.
 sms-about = unos

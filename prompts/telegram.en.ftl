@@ -6,14 +6,14 @@ telegram-viewer = Welcome, { $name }. Ask what you want to know; only the crew c
 telegram-no-owner = Nobody owns this book yet. Send the owner code that the program showed when it started.
 telegram-code-spent = That code is used up or too old. Ask the owner for a new one.
 telegram-stranger = This book is for the crew only. Ask the owner for a code.
-telegram-already = No need for a code, the door is open to you already.
+telegram-already = You are in already. No code needed.
 telegram-invite = { $role ->
     [viewer] Code for one person who may only ask
    *[crew] Code for one person
 }{ HAS($name) ->
     [yes] {" "}({ $name })
    *[no] {""}
-}, good to { $until }: { $code }
+}, good until { $until }: { $code }
     { $link }
 telegram-invite-private = Ask for a code in the private chat, not here.
 telegram-here = This group is the farm's now. I am shown all that is said here, so plain lines go in the book and talk is left alone. To show me less, make me a plain member and turn group privacy on with BotFather. /away ends it.
@@ -24,9 +24,9 @@ telegram-away = This group is not the farm's any more. What was logged stays in 
 telegram-added = Type /here and I work in this group. Until then nothing said here goes anywhere.
 telegram-added-crew = Ask the owner to type /here, and I work in this group. Until then nothing said here goes anywhere.
 telegram-words-only = I can only read words. Write what it is about.
-telegram-picture-words = What does the picture show? Send it with words below it, like: two holes by the wall. Or answer the message it belongs to with it.
+telegram-picture-words = What does the picture show? Send it with words below it, like: two holes by the wall. Or send it as a reply to the message it goes with.
 telegram-picture-kept = Picture kept with that.
-telegram-place-known = I know where the farm is. Write "we are at" with the two numbers to move it.
+telegram-place-known = I know where the farm is. To change it, write its latitude and longitude, like: we are at 43.07, -89.40.
 telegram-no-ear = I cannot hear voice notes here. Please type it.
 telegram-forward-known = That one is in the book already.
 telegram-crew-list = { $people }
@@ -49,7 +49,7 @@ telegram-remove-whom = Who leaves the crew?
 telegram-removed = { $name } is out. What { $name } logged stays in the book.
 telegram-leave-sure = Leave the crew? You need a new code to come back.
 telegram-left = You are out, { $name }. What you logged stays in the book.
-telegram-unreachable = { $name } has stopped me, so no word of mine gets there until { $name } writes to me again.
+telegram-unreachable = { $name } has blocked me on Telegram, so nothing I send gets there until { $name } writes to me again.
 telegram-export-private = The book goes out in your private chat only.
 telegram-export-begun = Writing { $count } records, one moment.
 telegram-export = The whole book, { $count } records, one to a line.

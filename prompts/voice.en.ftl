@@ -19,10 +19,9 @@ voice-too-long = That voice note is longer than { $most } seconds. Say it in sho
 voice-too-large = That voice note is too large. Say it in shorter ones.
 voice-unreadable = That voice note could not be read ({ $why }). Send it again, or type it.
 voice-lost = That voice note could not be fetched. Send it again, or type it.
-voice-slow = That voice note took too long to hear. Say it in shorter ones, or type it.
+voice-slow = It took too long to make out that voice note. Say it in shorter ones, or type it.
 voice-trouble = The recogniser failed ({ $why }). Type it instead; the owner can look into it.
 
 # The recogniser that comes with the program is not installed.
 ear-program-missing = The recogniser { $name } is not installed. On Debian: apt-get install pocketsphinx pocketsphinx-en-us
 ear-model-missing = No usable speech model in { $folder } ({ $why }). On Debian: apt-get install pocketsphinx-en-us
-ear-package-missing = The package sherpa-onnx-node cannot be loaded ({ $why }). Run: npm install sherpa-onnx-node

@@ -24,4 +24,3 @@ voice-trouble = Falló el reconocedor de voz ({ $why }). Escríbelo, por favor; 
 
 ear-program-missing = El reconocedor { $name } no está instalado. En Debian: apt-get install pocketsphinx pocketsphinx-en-us
 ear-model-missing = No hay un modelo de voz que sirva en { $folder } ({ $why }). En Debian: apt-get install pocketsphinx-en-us
-ear-package-missing = No se puede cargar el paquete sherpa-onnx-node ({ $why }). Ejecuta: npm install sherpa-onnx-node

@@ -121,12 +121,16 @@ const recover = (store: Store, core: Core): Result[] => {
   return results
 }
 
-/** Who hears this farm's voice notes. What is wrong with the ear that was chosen is said once, and the notes are answered with it. */
+/**
+ * Who hears this farm's voice notes. What goes wrong later is written to the owner's log, and the notes are answered with it.
+ *
+ * @throws EarFault where the model that was chosen is not there
+ */
 export const listenerFor = async (config: Config, { core, store }: House): Promise<Listener> => {
   const { makeEar, makeListener, makeSpeaker } = await import('./edges/voice.ts')
   const trouble = (why: string): void => void process.stderr.write(`Voice notes: ${why}\n`)
   return makeListener({
-    ear: makeEar(config.ear ?? { kind: 'embedded' }, config.data),
+    ear: makeEar(config.ear, config.data),
     handle: core.handle,
     book: core.book,
     log: store,
@@ -201,5 +205,3 @@ export const farmPlace = (book: Book): { lat: number; lon: number } | undefined 
   const lon = setting(book, 'lon', Number.NaN)
   return Number.isNaN(lat) || Number.isNaN(lon) ? undefined : { lat, lon }
 }
-
-export const hasOwner = ({ core }: House): boolean => [...core.book(FARM).members.values()].some(m => m.role === 'owner')

@@ -19,7 +19,7 @@ export const hearFile = async (config: Config, [file]: string[]): Promise<void> 
     if (note) out(note)
     // without a book there is no folder of the book either
     const home = note ? join(tmpdir(), 'pilehand-hear') : config.data
-    const ear = makeEar(config.ear ?? { kind: 'embedded' }, home)
+    const ear = makeEar(config.ear, home)
     if (!ear) return leave({ code: 'voice-off', data: {} })
     const bytes = await readFile(file).catch((error: Error) => leave({ code: 'voice-unreadable', data: { why: error.message } }))
     const seconds = secondsOf(bytes) ?? 0

@@ -6,7 +6,6 @@ import {
   farmPlace,
   faultOf,
   freeOwnersPlace,
-  hasOwner,
   inPassing,
   leave,
   listenerFor,
@@ -87,6 +86,7 @@ const channelsOf = async (config: Config, house: ReturnType<typeof openHouse>, c
 }
 
 const startChannels = async (config: Config): Promise<void> => {
+  const { hasOwner } = await import('./edges/joining/admit.ts')
   const { makeCode } = await import('./edges/joining/codes.ts')
   const { PERSON } = await import('./edges/console.ts')
   let weather: Awaited<ReturnType<typeof weatherFor>>
@@ -96,7 +96,7 @@ const startChannels = async (config: Config): Promise<void> => {
   try {
     freeOwnersPlace(house, PERSON)
     const code = config.ownerCode ?? ownerCode(house, makeCode)
-    if (!hasOwner(house))
+    if (!hasOwner(core.book(FARM)))
       process.stdout.write(
         `Owner code: ${code}\nSend it to the bot in a private chat, or by text message; whoever sends it first owns the book.\n`,
       )

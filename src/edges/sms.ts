@@ -3,17 +3,18 @@ import type { AddressInfo } from 'node:net'
 import { join } from 'node:path'
 import type { Incoming, Lang, Result } from '../ports.ts'
 import { memberOf } from './joining/admit.ts'
-import { makeEnter } from './joining/enter.ts'
+import { makeEnter, resultOf } from './joining/enter.ts'
+import { isStoreFault } from './joining/storeFault.ts'
 import { plainly } from './sms/alphabet.ts'
 import { makeDoor } from './sms/door.ts'
-import { isStoreFault, SmsFault } from './sms/faults.ts'
+import { SmsFault } from './sms/faults.ts'
 import { CHANNEL, FARM, type Letter, type SmsOptions } from './sms/options.ts'
 import { smsParts } from './sms/parts.ts'
 import { makePost, type Post } from './sms/post.ts'
 import { makeRate } from './sms/rate.ts'
 import { bodyOf, MOST_BYTES, messageIn, type Refusal, refusedUnread, type SmsMessage, STATUS } from './sms/request.ts'
 import { openSeen } from './sms/seen.ts'
-import { langOf, shownAt, withChoice, wordsOf } from './sms/shown.ts'
+import { langOf, OPEN_MS, shownAt, withChoice, wordsOf } from './sms/shown.ts'
 import { SIGNATURE_HEADER, TIME_HEADER, wrongWith } from './sms/signature.ts'
 
 export type { SmsOptions } from './sms/options.ts'
@@ -29,8 +30,6 @@ export interface SmsRun {
   stop(): Promise<void>
 }
 
-/** What waited longer is told by nobody: the next summary says it better, and a question has lapsed, ms. */
-const STALE_MS = 36 * 3_600_000
 /** A request is a few hundred bytes from a machine; who takes longer holds the door open, ms. */
 const REQUEST_MS = 10_000
 /** A gateway keeps few lines open. */
@@ -72,12 +71,12 @@ export const runSms = (o: SmsOptions): SmsRun => {
   const unsaid = (letters: Letter[]): Set<string> =>
     new Set(letters.flatMap(l => (l.reply.question === undefined ? [] : [l.reply.question])))
 
-  /** What waits for a telephone. What is too old, or is for somebody who left, is put away on the way. */
+  /** What waits for a telephone. What is too old (the next summary says it better, and its question has lapsed), or is for somebody who left, is put away on the way. */
   const waitingFor = (phone: string, cause?: string): Letter[] =>
     log.queued(CHANNEL).filter(l => {
       if (l.chat !== phone || busy.has(l.id)) return false
       const own = cause !== undefined && l.cause === cause
-      const why = !own && !memberOf(o.book(), phone) ? 'no member' : nowMs() - Date.parse(l.queuedAt) > STALE_MS ? 'too old' : undefined
+      const why = !own && !memberOf(o.book(), phone) ? 'no member' : nowMs() - Date.parse(l.queuedAt) > OPEN_MS ? 'too old' : undefined
       if (why) log.failed(l.id, why, true)
       return why === undefined
     })
@@ -94,7 +93,7 @@ export const runSms = (o: SmsOptions): SmsRun => {
     logger.error({ message: message.id, why: error instanceof Error ? (error.stack ?? error.message) : String(error) }, 'a message failed')
     log.take(message)
     const text = o.say({ code: 'sms-trouble', data: {} }, langOf(o.book(), message.from))
-    return { outcome: 'ignored', recorded: [], withdrawn: [], asks: [], answers: [], replies: [{ to: message.chat, text }] }
+    return resultOf('ignored', [{ to: message.chat, text }])
   }
 
   const offer = (message: Incoming, result: Result): void => {
@@ -129,7 +128,7 @@ export const runSms = (o: SmsOptions): SmsRun => {
       from: m.from,
       id,
       edit: '',
-      at: m.at ?? now(),
+      at: m.at,
       text: m.text.trim(),
       addressed: true,
     }

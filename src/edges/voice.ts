@@ -17,12 +17,13 @@ export type EarChoice =
   | { kind: 'off' }
 
 /**
- * The recogniser that was chosen. What it makes of the farm's names is kept under `data`.
+ * The recogniser that was chosen, or the embedded one. What it makes of the farm's names is kept under `data`.
  *
  * @throws EarFault where the folder of a downloaded model holds none
  */
-export const makeEar = (choice: EarChoice, data: string): Ear | undefined => {
-  switch (choice.kind) {
+export const makeEar = (choice: EarChoice | undefined, data: string): Ear | undefined => {
+  switch (choice?.kind) {
+    case undefined:
     case 'embedded':
       return embeddedEar({ folder: join(data, 'voice', 'models') })
     case 'neural':

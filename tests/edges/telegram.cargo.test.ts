@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it } from 'vitest'
 import { eventsOf } from '../../src/book/book.ts'
 import type { Incoming, Listener, Result } from '../../src/ports.ts'
 import { alone, INES, NOBODY, TOMAS, YARD } from './telegramBench.ts'
-import { api, book, house, ines, quiet, settleIn, start, stop, tell, texts, useHouse, yard } from './telegramHouse.ts'
+import { api, book, house, ines, quiet, run, settleIn, start, stop, tell, texts, useHouse, yard } from './telegramHouse.ts'
 
 useHouse()
 beforeEach(settleIn)
@@ -120,5 +120,29 @@ describe('voice notes', () => {
     await api.until('it is said', () => texts(YARD).at(-1) === '7 loads corn silage on creek.')
     expect(api.actions).toContain(`${YARD.id} typing`)
     expect(resumed).toEqual(['telegram'])
+  })
+
+  it('with an ear that the end of the channel cuts off: it is closed before the note would be given up', async () => {
+    await stop()
+    const order: string[] = []
+    let end = (): void => undefined
+    const listener: Listener = {
+      hear: async (_, fetch) => {
+        order.push('heard')
+        api.fault('getFile', { delayMs: 5000 })
+        await Promise.race([fetch().catch(() => order.push('no sound')), new Promise<void>(resolve => (end = resolve))])
+        throw new DOMException('closed', 'AbortError')
+      },
+      resume: async () => [],
+      close: async () => {
+        order.push('closed')
+        end()
+      },
+    }
+    start({ listener })
+    api.say(YARD, TOMAS, '', voice(Buffer.from('put 7 loads corn on creek')))
+    await api.until('it is being heard', () => order.length === 1)
+    await run.stop()
+    expect(order.slice(0, 2)).toEqual(['heard', 'closed'])
   })
 })

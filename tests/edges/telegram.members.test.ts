@@ -103,7 +103,7 @@ describe('people', () => {
     run.wake()
     await quiet()
     expect(api.calls.filter(c => c.payload.chat_id === '502' && /One|Two|Three/.test(String(c.payload.text)))).toHaveLength(1)
-    expect(texts(alone(INES)).filter(t => t.includes('Tomás has stopped me'))).toHaveLength(1)
+    expect(texts(alone(INES)).filter(t => t.includes('Tomás has blocked me'))).toHaveLength(1)
     await stop()
     start()
     api.unblock(502)

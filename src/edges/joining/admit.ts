@@ -20,7 +20,10 @@ export const memberOf = (book: Book, person: string): Member | undefined => {
   return m && m.role !== 'stranger' ? m : undefined
 }
 
-export const hasOwner = (book: Book): boolean => [...book.members.values()].some(m => m.role === 'owner')
+const ownersOf = (book: Book): Member[] => [...book.members.values()].filter(m => m.role === 'owner')
+export const hasOwner = (book: Book): boolean => ownersOf(book).length > 0
+/** A farm keeps an owner, by whichever door they came in. */
+export const isLastOwner = (book: Book, member: Member): boolean => member.role === 'owner' && ownersOf(book).length < 2
 
 /** The one line of a stranger, where it was not said yet. */
 export const turnAway = (book: Book, from: string): Entrance | undefined => once(book, 'stranger', `stranger:${from}`)

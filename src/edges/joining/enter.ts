@@ -1,6 +1,16 @@
 import { apply, type Book } from '../../book/book.ts'
 import { type Body, ENTRY_VERSION, type Entry } from '../../book/entries.ts'
-import type { EventLog, Incoming, Result } from '../../ports.ts'
+import type { EventLog, Incoming, Outcome, Reply, Result } from '../../ports.ts'
+
+/** What a message comes to that records nothing: words, or none. */
+export const resultOf = (outcome: Outcome, replies: Reply[]): Result => ({
+  outcome,
+  recorded: [],
+  withdrawn: [],
+  asks: [],
+  answers: [],
+  replies,
+})
 
 /**
  * Settles a message that is the channel's own business (joining, a group) with these lines of the log. The same message again

@@ -1,13 +1,14 @@
 import type { Member } from '../../book/book.ts'
 import type { Body } from '../../book/entries.ts'
 import type { Datum } from '../../book/questions.ts'
-import type { Incoming, Lang, Outcome, Result, Role } from '../../ports.ts'
+import type { Incoming, Outcome, Result, Role } from '../../ports.ts'
 import { type Instant, localDay } from '../../units/calendar.ts'
 import { isPhone, tidyPhone } from '../../units/phone.ts'
-import { admit, type Entrance, memberOf } from '../joining/admit.ts'
+import { admit, type Entrance, isLastOwner, memberOf } from '../joining/admit.ts'
 import { CODE_LENGTH, inviteState, newInvite, tidyCode } from '../joining/codes.ts'
-import type { Enter } from '../joining/enter.ts'
+import { type Enter, resultOf } from '../joining/enter.ts'
 import type { SmsOptions } from './options.ts'
+import { langOf } from './shown.ts'
 
 export interface DoorOptions extends Pick<SmsOptions, 'book' | 'say' | 'ownerCode' | 'zone'> {
   enter: Enter
@@ -55,26 +56,17 @@ const codeAndName = (text: string, length: number): { code: string; name: string
  * the log like everything else, so the same message again decides nothing twice.
  */
 export const makeDoor = (o: DoorOptions): ((message: Incoming) => AtDoor) => {
-  const farmLang = (): Lang => {
-    const set = o.book().settings.get('lang')
-    const owner = [...o.book().members.values()].find(m => m.role === 'owner')
-    return set === 'es' || set === 'en' ? set : (owner?.lang ?? 'en')
-  }
-
   const answer = (m: Incoming, code: string, data: Record<string, Datum>, bodies: Body[], outcome: Outcome): AtDoor => {
-    const text = o.say({ code, data }, memberOf(o.book(), m.from)?.lang ?? farmLang())
-    const result: Result = { outcome, recorded: [], withdrawn: [], asks: [], answers: [], replies: [{ to: m.chat, text, under: m.id }] }
-    return { result: o.enter(m, bodies, result) }
+    const text = o.say({ code, data }, langOf(o.book(), m.from))
+    return { result: o.enter(m, bodies, resultOf(outcome, [{ to: m.chat, text, under: m.id }])) }
   }
 
   const phones = (): Member[] => [...o.book().members.values()].filter(x => x.role !== 'stranger' && isPhone(x.person))
-  const isLastOwner = (x: Member): boolean =>
-    x.role === 'owner' && [...o.book().members.values()].filter(y => y.role === 'owner').length < 2
   const named = (words: string): Member | undefined =>
     phones().find(x => x.name?.toLowerCase() === words.toLowerCase() || x.person === tidyPhone(words))
 
   const letGo = (m: Incoming, x: Member, code: string): AtDoor =>
-    isLastOwner(x)
+    isLastOwner(o.book(), x)
       ? answer(m, 'sms-owner-stays', {}, [], 'refused')
       : answer(m, code, { name: x.name ?? x.person }, [{ kind: 'member', person: x.person, role: 'stranger' }], 'answered')
 

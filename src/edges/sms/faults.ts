@@ -8,7 +8,3 @@ export class SmsFault extends Error {
     this.data = { host, port: String(port), why }
   }
 }
-
-/** A store that can't write: the message is not safe, so the gateway must keep it. (Known by its shape: edges don't import one another.) */
-export const isStoreFault = (error: unknown): error is Error =>
-  error instanceof Error && error.name === 'StoreFault' && (error as Error & { code?: string }).code !== 'entry-refused'

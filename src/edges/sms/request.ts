@@ -35,7 +35,7 @@ const Body = z.object({
   at: z.iso.datetime({ offset: true }).optional(),
 })
 
-export type SmsMessage = z.infer<typeof Body>
+export type SmsMessage = z.infer<typeof Body> & { at: string }
 
 /** Why a request is not even read; undefined where it may be. */
 export const refusedUnread = (request: IncomingMessage): Refusal | undefined => {

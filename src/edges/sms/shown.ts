@@ -1,10 +1,11 @@
 import type { Book } from '../../book/book.ts'
 import type { Incoming, Lang } from '../../ports.ts'
 import { type Shown, shownBy, typed } from '../choices.ts'
+import { farmLang, ownLang } from '../joining/lang.ts'
 import type { Letter, SmsOptions } from './options.ts'
 
 /** A question that nobody answered is let go after a day and a half, as everywhere in the house, ms. */
-const OPEN_MS = 36 * 3_600_000
+export const OPEN_MS = 36 * 3_600_000
 
 /**
  * The question that a telephone shows: the newest one that is open there, if it has choices. `unsaid` are those that still
@@ -35,4 +36,4 @@ export const wordsOf = ({ reply }: Pick<Letter, 'reply'>, shown: Shown | undefin
   return `${text}\n${numbered ? choices.map((c, i) => `${i + 1} ${c}`).join('  ') : choices.join(', ')}`
 }
 
-export const langOf = (book: Book, phone: string): Lang => book.members.get(phone)?.lang ?? 'en'
+export const langOf = (book: Book, phone: string): Lang => ownLang(book, phone) ?? farmLang(book)

@@ -10,7 +10,7 @@ export const WINDOW = 300
 export const sign = (secret: string, time: string, body: Buffer | string): string =>
   createHmac('sha256', secret).update(`${time}.`).update(body).digest('hex')
 
-/** Undefined where the request is signed, and lately. */
+/** Undefined where the request is signed, and lately. `signature` in small letters. */
 export const wrongWith = (
   secret: string,
   time: string | undefined,
@@ -19,7 +19,7 @@ export const wrongWith = (
   nowMs: number,
 ): 'sms-time' | 'sms-signature' | undefined => {
   if (time === undefined || !/^\d{1,11}$/.test(time)) return 'sms-time'
-  const given = signature?.trim().toLowerCase() ?? ''
+  const given = signature ?? ''
   const right = sign(secret, time, body)
   // both are told apart only for who signed: an old stamp under a wrong signature is a wrong signature
   if (given.length !== right.length || !timingSafeEqual(Buffer.from(given), Buffer.from(right))) return 'sms-signature'

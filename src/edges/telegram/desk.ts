@@ -2,8 +2,7 @@ import type { Member } from '../../book/book.ts'
 import type { Body } from '../../book/entries.ts'
 import type { Datum } from '../../book/questions.ts'
 import type { Outcome, Reply } from '../../ports.ts'
-import { memberOf } from '../joining/admit.ts'
-import type { Enter } from '../joining/enter.ts'
+import { type Enter, resultOf } from '../joining/enter.ts'
 import type { Heard } from './heard.ts'
 import type { Core } from './options.ts'
 import { langOf } from './people.ts'
@@ -23,16 +22,15 @@ export interface Desk {
 
 export const makeDesk = (o: Core & { enter: Enter }): Desk => {
   const answer: Desk['answer'] = (h, code, data = {}, bodies = [], outcome = 'answered', more = {}) => {
-    const text = o.say({ code, data }, langOf(h.user, memberOf(o.book(), h.message.from)))
+    const text = o.say({ code, data }, langOf(o.book(), h.user))
     const replies = [{ to: h.message.chat, text, under: h.message.id, ...more }]
-    o.enter(h.message, bodies, { outcome, recorded: [], withdrawn: [], asks: [], answers: [], replies })
+    o.enter(h.message, bodies, resultOf(outcome, replies))
   }
   const refuse: Desk['refuse'] = (h, code, bodies = []) => answer(h, code, {}, bodies, 'refused')
   return {
     answer,
     refuse,
-    quietly: (h, bodies = []) =>
-      void o.enter(h.message, bodies, { outcome: 'answered', recorded: [], withdrawn: [], asks: [], answers: [], replies: [] }),
+    quietly: (h, bodies = []) => void o.enter(h.message, bodies, resultOf('answered', [])),
     owns: (h, member) => {
       if (member.role === 'owner') return true
       refuse(h, 'refused-owner')

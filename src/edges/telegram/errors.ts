@@ -1,8 +1,7 @@
 import type { User } from 'grammy/types'
 import type { Logger } from 'pino'
 import type { Incoming } from '../../ports.ts'
-import { memberOf } from '../joining/admit.ts'
-import { isStoreFault } from './faults.ts'
+import { isStoreFault } from '../joining/storeFault.ts'
 import { CHANNEL, type ChannelStore, type Core, FARM } from './options.ts'
 import { langOf } from './people.ts'
 
@@ -15,6 +14,6 @@ export const makeApology =
     o.logger.error({ chat: message.chat, message: message.id, why }, 'a message failed')
     o.log.take(message)
     if (!message.private && !message.addressed) return
-    const text = o.say({ code: 'telegram-trouble', data: {} }, langOf(user, memberOf(o.book(), message.from)))
+    const text = o.say({ code: 'telegram-trouble', data: {} }, langOf(o.book(), user))
     o.log.append(FARM, CHANNEL, [], [{ to: message.chat, text, under: message.id }])
   }

@@ -12,10 +12,6 @@ export class TelegramFault extends Error {
   }
 }
 
-/** A store that can't write: the message is not safe, so it must stay with Telegram. (Known by its shape: edges don't import one another.) */
-export const isStoreFault = (error: unknown): error is Error & { code: string } =>
-  error instanceof Error && error.name === 'StoreFault' && (error as Error & { code?: string }).code !== 'entry-refused'
-
 /** Any text without the bot's token. */
 export const scrubber = (token: string): ((text: string) => string) => {
   const secret = token.slice(token.indexOf(':') + 1)

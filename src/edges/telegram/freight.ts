@@ -85,7 +85,7 @@ export const makeFreight = (o: FreightOptions): Freight => {
       return undefined
     }
     // Four decimals are some ten metres; a whole number would be no place to the reader.
-    return { ...h.message, text: `${WE_ARE_AT[langOf(h.user, member)]} ${lat.toFixed(4)}, ${lon.toFixed(4)}` }
+    return { ...h.message, text: `${WE_ARE_AT[langOf(o.book(), h.user)]} ${lat.toFixed(4)}, ${lon.toFixed(4)}` }
   }
 
   const voice = (h: Heard): Incoming | undefined => {

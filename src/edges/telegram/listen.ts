@@ -11,7 +11,6 @@ export const UPDATES = ['message', 'edited_message', 'callback_query', 'my_chat_
 
 /** An update is some kilobytes; what is far larger is none. */
 const BODY_MOST = 1_000_000
-const LENGTH = 'Content-Length'.toLowerCase()
 
 /** A webhook with its secret: a new one at each start tells Telegram's calls from those of anybody who kept the old one. */
 export type Secured = Webhook & { secret: string }
@@ -53,7 +52,7 @@ export const openHook = async (
   const server: Server = createServer((req, res) => {
     if (req.url?.split('?')[0] !== path) return refuse(res, 404)
     if (req.method !== 'POST') return refuse(res, 405)
-    if (Number(req.headers[LENGTH] ?? 0) > BODY_MOST) return refuse(res, 413)
+    if (Number(req.headers['content-length'] ?? 0) > BODY_MOST) return refuse(res, 413)
     tail = tail.then(() => one(req, res))
   })
   await new Promise<void>((resolve, reject) => {

@@ -26,7 +26,8 @@ export const makeMenus = ({ say }: Core, api: Api, logger: Logger) => {
       await quietly(set('en', true, undefined, scope))
       await quietly(set('es', true, 'es', scope))
     },
-    nobody: async (chat: string): Promise<void> => {
+    /** Of one who owns the farm no more. */
+    former: async (chat: string): Promise<void> => {
       const scope: BotCommandScope = { type: 'chat', chat_id: Number(chat) }
       for (const language_code of [undefined, 'es'] as const) {
         await quietly(api.deleteMyCommands({ scope, ...(language_code && { language_code }) }))

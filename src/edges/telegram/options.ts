@@ -75,7 +75,7 @@ export interface TelegramOptions extends Core {
   folder: string
   /** Without it pictures are not kept. */
   pictures?: PictureKeeper
-  /** Without it voice notes are not heard, and their senders are told so. */
+  /** Closed with the channel. Without it voice notes are not heard, and their senders are told so. */
   listener?: Listener
   /** Without it the updates are asked for by long polling. */
   webhook?: Webhook

@@ -2,6 +2,7 @@ import type { User } from 'grammy/types'
 import { type Book, type Member, setting } from '../../book/book.ts'
 import type { Body } from '../../book/entries.ts'
 import type { Lang, Role } from '../../ports.ts'
+import { ownLang } from '../joining/lang.ts'
 
 /** Everybody of this farm that Telegram knows: a Telegram user is a number. */
 export const membersOf = (book: Book): Member[] => [...book.members.values()].filter(m => m.role !== 'stranger' && /^\d+$/.test(m.person))
@@ -16,9 +17,9 @@ export const memberNamed = (book: Book, name: string): Member | undefined => {
   return all.find(m => fold(m.name ?? m.person) === fold(name) || m.person === name.trim()) ?? (like.length === 1 ? like[0] : undefined)
 }
 
+const phoneLang = (user: User): Lang => (user.language_code?.toLowerCase().startsWith('es') ? 'es' : 'en')
 /** The language of the person's own Telegram, as long as nothing better is known. */
-export const langOf = (user: User, member?: Member): Lang =>
-  member?.lang ?? (user.language_code?.toLowerCase().startsWith('es') ? 'es' : 'en')
+export const langOf = (book: Book, user: User): Lang => ownLang(book, String(user.id)) ?? phoneLang(user)
 
 /** A first name, with the last where the farm has that first name already. */
 const nameFor = (book: Book, user: User): string => {
@@ -33,7 +34,7 @@ export const joining = (book: Book, user: User, role: Role): Body & { kind: 'mem
   person: String(user.id),
   role,
   name: nameFor(book, user),
-  lang: langOf(user),
+  lang: phoneLang(user),
   address: String(user.id),
 })
 

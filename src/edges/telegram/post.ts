@@ -1,7 +1,7 @@
 import { type Api, GrammyError, HttpError } from 'grammy'
 import type { Logger } from 'pino'
+import { isStoreFault } from '../joining/storeFault.ts'
 import type { Buttons } from './buttons.ts'
-import { isStoreFault } from './faults.ts'
 import { CHANNEL, type ChannelStore, type Letter } from './options.ts'
 import { makeSender, said } from './sending.ts'
 

@@ -1,10 +1,11 @@
 import type { Member } from '../../book/book.ts'
 import type { Body } from '../../book/entries.ts'
 import type { Role } from '../../ports.ts'
+import { isLastOwner } from '../joining/admit.ts'
 import type { Desk } from './desk.ts'
 import type { Heard } from './heard.ts'
 import type { Core } from './options.ts'
-import { langOf, memberNamed, membersOf, owners } from './people.ts'
+import { langOf, memberNamed, membersOf } from './people.ts'
 
 /** Questions of the channel's own. They stand in no book: a tap on one is carried out by what the farm is at that moment. */
 export const LEAVE = 'door:leave'
@@ -31,8 +32,7 @@ export const removal = (person: string): Body => ({ kind: 'member', person, role
 /** The owner's list of people, and who leaves or is let go. A farm always keeps an owner. */
 export const makeStaff = (o: Core, desk: Desk) => {
   const name = (m: Member): string => m.name ?? m.person
-  const isLastOwner = (m: Member): boolean => m.role === 'owner' && owners(o.book()).length < 2
-  const lang = (h: Heard, m: Member) => langOf(h.user, m)
+  const isLast = (m: Member): boolean => isLastOwner(o.book(), m)
 
   const list = (h: Heard, member: Member): void => {
     if (!desk.owns(h, member)) return
@@ -49,7 +49,7 @@ export const makeStaff = (o: Core, desk: Desk) => {
       desk.refuse(h, 'telegram-role-how')
       return
     }
-    if (to !== 'owner' && isLastOwner(who)) {
+    if (to !== 'owner' && isLast(who)) {
       desk.refuse(h, 'telegram-owner-stays')
       return
     }
@@ -65,7 +65,7 @@ export const makeStaff = (o: Core, desk: Desk) => {
         desk.refuse(h, 'telegram-nobody-else')
         return
       }
-      const never = o.say({ code: 'choice-never-mind', data: {} }, lang(h, member))
+      const never = o.say({ code: 'choice-never-mind', data: {} }, langOf(o.book(), h.user))
       desk.answer(h, 'telegram-remove-whom', {}, [], 'answered', { choices: [...others.map(name), never], question: REMOVE })
       return
     }
@@ -74,7 +74,7 @@ export const makeStaff = (o: Core, desk: Desk) => {
       desk.refuse(h, 'telegram-nobody')
       return
     }
-    if (isLastOwner(who)) {
+    if (isLast(who)) {
       desk.refuse(h, 'telegram-owner-stays')
       return
     }
@@ -82,11 +82,11 @@ export const makeStaff = (o: Core, desk: Desk) => {
   }
 
   const leave = (h: Heard, member: Member): void => {
-    if (isLastOwner(member)) {
+    if (isLast(member)) {
       desk.refuse(h, 'telegram-owner-stays')
       return
     }
-    const choices = ['choice-yes', 'choice-no'].map(code => o.say({ code, data: {} }, lang(h, member)))
+    const choices = ['choice-yes', 'choice-no'].map(code => o.say({ code, data: {} }, langOf(o.book(), h.user)))
     desk.answer(h, 'telegram-leave-sure', {}, [], 'answered', { choices, question: LEAVE })
   }
 
@@ -100,13 +100,13 @@ export const makeStaff = (o: Core, desk: Desk) => {
     const none = { code: 'closed-question', data: { name: '' }, bodies: [] }
     if (question === LEAVE) {
       if (choice !== 0) return none
-      if (isLastOwner(by)) return { ...none, code: 'telegram-owner-stays' }
+      if (isLast(by)) return { ...none, code: 'telegram-owner-stays' }
       return { code: 'telegram-left', data: { name: name(by) }, bodies: [removal(by.person)] }
     }
     if (by.role !== 'owner') return { ...none, code: 'refused-owner' }
     const who = memberNamed(o.book(), label)
     if (!who) return none
-    if (isLastOwner(who)) return { ...none, code: 'telegram-owner-stays' }
+    if (isLast(who)) return { ...none, code: 'telegram-owner-stays' }
     return { code: 'telegram-removed', data: { name: name(who) }, bodies: [removal(who.person)] }
   }
 

@@ -6,7 +6,7 @@ import type { Datum } from '../../book/questions.ts'
 import type { Incoming, Lang, Result } from '../../ports.ts'
 import type { Instant } from '../../units/calendar.ts'
 import { memberOf } from '../joining/admit.ts'
-import type { Enter } from '../joining/enter.ts'
+import { type Enter, resultOf } from '../joining/enter.ts'
 import type { Core, Letter } from './options.ts'
 import { isBound, langOf } from './people.ts'
 import type { Staff } from './staff.ts'
@@ -39,7 +39,7 @@ export const makeTapping = (o: TappingOptions) => {
     const { question, choice } = message.pick!
     const { code, data, bodies } = o.staff.tapped(question, choice, message.text, member)
     const reply = { to: message.chat, text: o.say({ code, data }, lang), under: message.id }
-    o.enter(message, bodies, { outcome: 'answered', recorded: [], withdrawn: [], asks: [], answers: [], replies: [reply] })
+    o.enter(message, bodies, resultOf('answered', [reply]))
   }
 
   const settledBefore = (result: Result): boolean => result.outcome === 'ignored'
@@ -50,7 +50,7 @@ export const makeTapping = (o: TappingOptions) => {
     const letter = shown && o.sent(String(shown.chat.id), String(shown.message_id))
     const tapped = tapOf(query, letter, o.now())
     const member = memberOf(o.book(), String(query.from.id))
-    const lang = langOf(query.from, member)
+    const lang = langOf(o.book(), query.from)
     if (!member || !tapped || !(tapped.message.private || isBound(o.book(), tapped.message.chat))) return toast(ctx, lang)
     try {
       if (tapped.message.pick?.question.startsWith('door:')) {

@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import type { Incoming, Result } from '../../ports.ts'
 import { localDay } from '../../units/calendar.ts'
-import { memberOf } from '../joining/admit.ts'
+import { isStoreFault } from '../joining/storeFault.ts'
 import { LONG_BOOK, writeBook } from './bookFile.ts'
 import { busyIn } from './busy.ts'
 import { makeButtons } from './buttons.ts'
@@ -12,7 +12,7 @@ import { makeFetch, NoFile } from './download.ts'
 import { makeEntering } from './entering.ts'
 import { makeErrands } from './errands.ts'
 import { makeApology } from './errors.ts'
-import { isStoreFault, scrubber, TelegramFault } from './faults.ts'
+import { scrubber, TelegramFault } from './faults.ts'
 import { makeFreight } from './freight.ts'
 import type { Heard } from './heard.ts'
 import { openLine } from './line.ts'
@@ -20,7 +20,7 @@ import { announce, openHook, type Secured, secured, UPDATES } from './listen.ts'
 import { makeMenus } from './menus.ts'
 import { makeMessages } from './messages.ts'
 import { CHANNEL, FARM, type TelegramOptions } from './options.ts'
-import { isOurs, nowAt, owners } from './people.ts'
+import { isOurs, langOf, nowAt, owners } from './people.ts'
 import { makePost } from './post.ts'
 import { fatalOf, introduce } from './reach.ts'
 import { makeStaff } from './staff.ts'
@@ -131,6 +131,10 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
   })
 
   const sound = (message: Incoming): Promise<Uint8Array> => bring(message.voice!.ref, VOICE_MOST, leaving.signal)
+  // A note in hand waits in the store for the next start: what is cut off now was not the sender's fault.
+  leaving.signal.addEventListener('abort', () => {
+    if (o.listener) aside(o.listener.close(), 'the listener could not be closed')
+  })
   const listen = (message: Incoming): void => {
     const hearing = o.listener!.hear(message, () => sound(message))
     aside(busyIn(bot.api, message.chat, 'typing', hearing, leaving.signal), 'a voice note failed')
@@ -145,8 +149,8 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
     const count = book().logged.length
     const { chat, at } = h.message
     if (count > LONG_BOOK) {
-      const lang = memberOf(book(), h.message.from)?.lang ?? 'en'
-      log.append(FARM, CHANNEL, [], [{ to: chat, text: o.say({ code: 'telegram-export-begun', data: { count } }, lang) }])
+      const text = o.say({ code: 'telegram-export-begun', data: { count } }, langOf(book(), h.user))
+      log.append(FARM, CHANNEL, [], [{ to: chat, text }])
       post.wake()
     }
     const writing = writeBook(book(), join(o.folder, 'telegram'), localDay(at, o.zone))
@@ -159,7 +163,7 @@ export const runTelegram = (o: TelegramOptions): TelegramRun => {
   const onMembers = (): void => {
     const chats = new Set(owners(book()).map(m => m.person))
     for (const c of chats) if (!menuFor.has(c)) aside(menus.owner(c), 'a menu failed')
-    for (const c of menuFor) if (!chats.has(c)) aside(menus.nobody(c), 'a menu failed')
+    for (const c of menuFor) if (!chats.has(c)) aside(menus.former(c), 'a menu failed')
     menuFor.clear()
     for (const c of chats) menuFor.add(c)
   }

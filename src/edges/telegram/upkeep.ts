@@ -3,7 +3,8 @@ import type { Body } from '../../book/entries.ts'
 import type { Incoming, Reply } from '../../ports.ts'
 import type { Instant } from '../../units/calendar.ts'
 import { memberOf } from '../joining/admit.ts'
-import type { Enter } from '../joining/enter.ts'
+import { type Enter, resultOf } from '../joining/enter.ts'
+import { ownLang } from '../joining/lang.ts'
 import { CHANNEL, type Core, FARM } from './options.ts'
 import { isBound, isStopped, langOf, moving, owners, stopping, unbinding } from './people.ts'
 
@@ -23,7 +24,7 @@ export const makeUpkeep = (o: UpkeepOptions) => {
   const settle = (chat: string, id: string, from: string, bodies: Body[], texts: string[] = []): void => {
     const message: Incoming = { channel: CHANNEL, farm: FARM, chat, private: false, from, id, edit: '', at: o.now(), text: '' }
     const replies = texts.map(text => ({ to: chat, text }))
-    o.enter(message, bodies, { outcome: 'answered', recorded: [], withdrawn: [], asks: [], answers: [], replies })
+    o.enter(message, bodies, resultOf('answered', replies))
   }
 
   /** Telegram takes nothing for this chat any more. The owner hears of a person of the crew whom no word reaches. */
@@ -37,7 +38,8 @@ export const makeUpkeep = (o: UpkeepOptions) => {
     if (isStopped(book, chat)) return
     const who = [...book.members.values()].find(m => m.address === chat && m.role !== 'stranger')
     const tell = owners(book).find(m => m.address !== undefined && m.address !== chat && !isStopped(book, m.address))
-    const text = who && tell && o.say({ code: 'telegram-unreachable', data: { name: who.name ?? who.person } }, tell.lang ?? 'en')
+    const text =
+      who && tell && o.say({ code: 'telegram-unreachable', data: { name: who.name ?? who.person } }, ownLang(book, tell.person) ?? 'en')
     o.note([stopping(chat, true)], text ? [{ to: tell.address!, text }] : [])
   }
 
@@ -63,7 +65,7 @@ export const makeUpkeep = (o: UpkeepOptions) => {
     const member = memberOf(o.book(), String(user.id))
     if (before || !now || !member || isBound(o.book(), chat)) return
     const code = member.role === 'owner' ? 'telegram-added' : 'telegram-added-crew'
-    settle(chat, `joined-${updateId}`, member.person, [], [o.say({ code, data: { name } }, langOf(user, member))])
+    settle(chat, `joined-${updateId}`, member.person, [], [o.say({ code, data: { name } }, langOf(o.book(), user))])
   }
 
   /** A group that outgrew its number: what was bound stays bound under the new one (Bot API, "migrate_to_chat_id"). */

@@ -1,4 +1,4 @@
-/** Why an ear cannot listen, or a note cannot be heard. Its sentence stands in `prompts/voice.*.ftl` under its code. */
+/** Why an ear cannot listen, or a note cannot be heard. Its sentence stands in `prompts/voice.*.ftl` or `ears.*.ftl` under its code. */
 export class EarFault extends Error {
   readonly code: string
   readonly data: Record<string, string | number | boolean>

@@ -1,6 +1,7 @@
 import { type Book, boxes, lessons, nameOf, pileNames } from '../../book/book.ts'
 import { noteOf } from '../../hearing/note.ts'
 import type { Ear, EventLog, FarmWords, Heard, HeardNote, Incoming, Lang, Listener, Reply, Result } from '../../ports.ts'
+import { ownLang } from '../joining/lang.ts'
 import { EarFault } from './fault.ts'
 import { keptIn } from './kept.ts'
 import { makeQueue } from './queue.ts'
@@ -32,11 +33,7 @@ export const farmWords = (book: Book): FarmWords => ({
   words: [...lessons(book).keys()],
 })
 
-/** The language that somebody speaks, as far as the book knows. */
-const langOf = (book: Book, person: string): Lang => {
-  const set = book.settings.get(`of:${person}:lang`)
-  return set === 'en' || set === 'es' ? set : (book.members.get(person)?.lang ?? 'en')
-}
+const langOf = (book: Book, person: string): Lang => ownLang(book, person) ?? 'en'
 
 const aborted = (): Error => new DOMException('the listener was closed', 'AbortError')
 

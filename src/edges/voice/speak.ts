@@ -45,12 +45,15 @@ const tidy = async (folder: string): Promise<void> => {
   }
 }
 
-/** Words that a synthesiser stumbles over. */
-const sayable = (text: string): string =>
+/** Units that a synthesiser stumbles over, as they are said. */
+const UNITS: Record<Lang, Record<string, string>> = { en: { lb: 'pounds', ft: 'feet' }, es: { lb: 'libras', ft: 'pies' } }
+/** The line that repeats what was heard (`voice-heard`): whoever spoke knows it. */
+const HEARD = /^(Heard|Oí): ".*"$/m
+
+const sayable = (text: string, lang: Lang): string =>
   text
-    .replace(/^(Heard|Oí): ".*"$/m, '')
-    .replace(/\blb\b/g, 'pounds')
-    .replace(/\bft\b/g, 'feet')
+    .replace(HEARD, '')
+    .replace(/\b(lb|ft)\b/g, unit => UNITS[lang][unit]!)
     .trim()
 
 /**
@@ -60,16 +63,15 @@ const sayable = (text: string): string =>
 export const makeSpeaker =
   (folder: string, programs = { say: 'espeak-ng', encode: 'opusenc' }) =>
   async (text: string, lang: Lang, name: string): Promise<string | undefined> => {
-    const words = sayable(text)
+    const words = sayable(text, lang)
     if (!words || words.length > MOST_SPOKEN) return undefined
     await mkdir(folder, { recursive: true })
     await tidy(folder)
     const file = join(folder, `${name.replace(/[^\w-]/g, '_')}.ogg`)
-    const speech = lang === 'es' ? words.replace(/\bpounds\b/g, 'libras').replace(/\bfeet\b/g, 'pies') : words
     const said = await piped(
       [programs.say, ['-v', VOICES[lang], '-s', '155', '--stdin', '--stdout']],
       [programs.encode, ['--quiet', '--bitrate', '24', '-', file]],
-      speech,
+      words,
     )
     return said ? file : undefined
   }
