@@ -54,7 +54,7 @@ const PURE_PACKAGES: Record<string, string[]> = {
 }
 
 const MOST_LINES = 300
-const isWordTable = (file: string): boolean => /^reading\/\w+\/words\.ts$|^edges\/voice\/model\/(templates|sounds\.\w+)\.ts$/.test(file)
+const isWordTable = (file: string): boolean => /^reading\/\w+\/words\.ts$|^edges\/voice\/model\/sounds\.\w+\.ts$/.test(file)
 
 const files = (readdirSync(SRC, { recursive: true }) as string[]).filter(f => f.endsWith('.ts')).sort()
 const source = new Map(files.map(f => [f, readFileSync(join(SRC, f), 'utf8')]))

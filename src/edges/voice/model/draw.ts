@@ -1,5 +1,6 @@
 import type { FarmWords } from '../../../ports.ts'
-import { TABLES, TEMPLATES } from './templates.ts'
+import { TABLES } from './tables.ts'
+import { TEMPLATES } from './templates.ts'
 
 /** Numbers that look random and are the same every time (mulberry32): a model must not change by itself. */
 export const chance = (seed: number): (() => number) => {
