@@ -10,7 +10,7 @@ import { type Instant, localTime } from './units/calendar.ts'
 /** What is kept at hand of one farm: its folded book, and the names in it as the reading wants them. */
 export interface Desk {
   book: Book
-  /** What each person said last in each chat and was not understood, with when. */
+  /** By chat and person: when, ms, they last said something of the work that was not understood, if that was their last message. */
   missed: Map<string, number>
   names?: { at: number; index: NameIndex }
 }

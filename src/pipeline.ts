@@ -3,10 +3,11 @@ import { type Book, nameOf } from './book/book.ts'
 import type { Body } from './book/entries.ts'
 import type { Message, Question } from './book/questions.ts'
 import { makeTick } from './clockwork.ts'
-import { makeDesks } from './desk.ts'
+import { type Desk, makeDesks } from './desk.ts'
 import type { Due, EventLog, Incoming, Lang, Reply, Result, Role } from './ports.ts'
 import type { Act, Reading } from './reading/reading.ts'
 import type { Say } from './saying/say.ts'
+import type { Context } from './settle/context.ts'
 import { settleAny } from './settle/heard.ts'
 import { isPlain } from './settle/plain.ts'
 import { guessed, type Settled } from './settle/settle.ts'
@@ -51,8 +52,12 @@ export interface Core {
   book(farm: string): Book
 }
 
+/** Longer texts are turned away, characters: a message of the Telegram Bot API has no more. */
 const MOST = 4096
+/** So long after a message that was not understood the next may be the same one said better, ms. */
+const SAID_AGAIN = 600_000
 const NOTHING: Omit<Result, 'outcome'> = { recorded: [], withdrawn: [], asks: [], answers: [], replies: [] }
+/** Questions that are about each pile, where none is named. */
 const PER_PILE = new Set(['left', 'face', 'density', 'status', 'loss', 'mix', 'ready', 'checks', 'cover'])
 
 /** The language somebody is to be answered in, where that was set. */
@@ -67,9 +72,33 @@ const withPictures = (reply: Reply, answers: Answer[]): Reply[] => {
   return first === undefined ? [reply] : [{ ...reply, picture: first }, ...rest.map(picture => ({ to: reply.to, text: '', picture }))]
 }
 
+/** It spoke of the work, with a number, and nothing came of it. */
+const wasMissed = (settled: Settled, reading: Reading): boolean =>
+  (settled.outcome === 'ignored' || settled.outcome === 'puzzled') &&
+  reading.bare.numbers.length > 0 &&
+  reading.trade >= 2 &&
+  !settled.word?.code.startsWith('noted')
+
 export const makeCore = (parts: CoreParts): Core => {
   const { log, zone, say } = parts
   const desks = makeDesks(log, zone)
+
+  const contextOf = ({ book }: Desk, message: Incoming, lang: Lang, role: Role): Context => {
+    const { day, hour } = localTime(message.at, zone)
+    let n = 0
+    return {
+      book,
+      message,
+      day,
+      hour,
+      zone,
+      lang,
+      role,
+      name: nameOf(book, message.from),
+      missed: false,
+      id: () => `${book.last + 1}.${++n}`,
+    }
+  }
 
   const handle = (message: Incoming): Result => {
     const taken = log.take(message)
@@ -82,33 +111,18 @@ export const makeCore = (parts: CoreParts): Core => {
     const lang =
       setLang(book, message.from) ??
       (reading.words >= 2 || known?.lang === undefined || reading.asks.length > 0 || reading.wish !== undefined ? reading.lang : known.lang)
-    const now = localTime(message.at, zone)
-    const moment: Moment = { day: now.day, at: message.at, zone }
-    let n = 0
+    const c = contextOf(d, message, lang, role)
+    const moment: Moment = { day: c.day, at: message.at, zone }
+    const who = `${message.chat}\n${message.from}`
     const settled: Settled =
       message.text.length > MOST
         ? { outcome: 'refused', entries: [], recorded: [], withdrawn: [], asks: [], word: { code: 'too-long', data: {} } }
         : settleAny(reading, {
-            book,
-            message,
-            day: now.day,
-            hour: now.hour,
-            zone,
-            lang,
-            role,
-            name: known?.name ?? message.from,
-            missed: Date.parse(message.at) - (d.missed.get(`${message.chat}\n${message.from}`) ?? Number.NEGATIVE_INFINITY) < 600_000,
-            id: () => `${book.last + 1}.${++n}`,
+            ...c,
+            missed: Date.parse(message.at) - (d.missed.get(who) ?? Number.NEGATIVE_INFINITY) < SAID_AGAIN,
             read: text => desks.read(d, text, message.at, lang, message.from),
           })
-    const who = `${message.chat}\n${message.from}`
-    if (
-      (settled.outcome === 'ignored' || settled.outcome === 'puzzled') &&
-      reading.bare.numbers.length > 0 &&
-      reading.trade >= 2 &&
-      !settled.word?.code.startsWith('noted')
-    )
-      d.missed.set(who, Date.parse(message.at))
+    if (wasMissed(settled, reading)) d.missed.set(who, Date.parse(message.at))
     else d.missed.delete(who)
     const bodies: Body[] = []
     if (
@@ -133,7 +147,7 @@ export const makeCore = (parts: CoreParts): Core => {
         book,
         settled,
         told.map(t => t.got),
-        now.day,
+        c.day,
       )
       const q = settled.question
       const reply = {
@@ -142,7 +156,7 @@ export const makeCore = (parts: CoreParts): Core => {
         text: text.map(t => say(t, setLang(book, message.from) ?? lang)).join('\n'),
         under: message.edits ?? message.id,
         ...(q && asked(q, lang)),
-        ...(isPlain(book, settled, reading, message, now.day) && { plain: true }),
+        ...(isPlain(book, settled, reading, message, c.day) && { plain: true }),
       }
       const { outcome, recorded, withdrawn } = settled
       const answers = told.flatMap(t => (isAnswer(t.got) ? [t.got] : []))
@@ -178,25 +192,12 @@ export const makeCore = (parts: CoreParts): Core => {
   const offer = (message: Incoming, acts: Act[], lang: Lang): Result | undefined => {
     const d = desks.of(message.farm)
     const { book } = d
-    const now = localTime(message.at, zone)
     // the guess settles as a message of its own, beside the one it is a guess at
     const own: Incoming = { ...message, edit: `${message.edit}?` }
     const taken = log.take(own)
     if (taken.result) return taken.result
-    let n = 0
     const role = message.role ?? book.members.get(message.from)?.role ?? 'stranger'
-    const settled = guessed(acts, {
-      book,
-      message,
-      day: now.day,
-      hour: now.hour,
-      zone,
-      lang,
-      role,
-      name: nameOf(book, message.from),
-      missed: false,
-      id: () => `${book.last + 1}.${++n}`,
-    })
+    const settled = guessed(acts, contextOf(d, message, lang, role))
     const q = settled?.question
     const result: Result = {
       ...NOTHING,
