@@ -62,7 +62,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
         x.s('q:yesno') ||
         x.s('q:who') ||
         x.s('q:howlong') ||
-        /\b(last|ultima|due|toca|pendientes?|doing)\b/.test(x.text)) &&
+        /\b(last|ultima|due|toca|pendientes?|doing?|(?:falta|queda)(?: por)? hacer|hay que hacer)\b/.test(x.text)) &&
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],
@@ -103,7 +103,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
         x.s('b:cover') ||
         x.s('m:plan') ||
         /\b(need|take|ocup\w*|necesit\w*|for|para|tapar|medida|lleva)\b/.test(x.text)) &&
-      !/\b(have|left|got|hay|tenemos|quedan)\b/.test(x.text),
+      !/\b(have|left|got|hay|tenemos|quedan?)\b/.test(x.text),
   ],
   [
     'supplies',

@@ -44,18 +44,20 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     // Spanish "que" joins clauses; it asks only before a thing
     // "de que esta hecho"
     if (has(i, 'q:what') && n === 0 && /^de$/.test(items[k - 1]?.tokens[0]?.norm ?? '')) return true
+    // "que nos falta"
+    const thing = items.slice(k + 1).find(x => !/^(?:nos|me|te|les?|se)$/.test(x.text.toLowerCase()))
     if (
       has(i, 'q:what') &&
       /^(que|q|ke|k)$/.test(i.tokens[0]!.norm) &&
       i.tokens.length === 1 &&
       !(
         n <= 1 &&
-        items[k + 1] &&
-        (hasCat(items[k + 1], 'mat') ||
-          hasCat(items[k + 1], 'unit') ||
-          hasCat(items[k + 1], 'dim') ||
-          /^(tan|tanto|mezcla|tamano|ancho|hay|tal|medida|porcentaje|proporcion|perdida|merma|densidad|necesitamos|necesito|ocupamos|ocupo|falta|toca|sigue)$/.test(
-            items[k + 1]!.tokens[0]!.norm,
+        thing &&
+        (hasCat(thing, 'mat') ||
+          hasCat(thing, 'unit') ||
+          hasCat(thing, 'dim') ||
+          /^(tan|tanto|mezcla|tamano|ancho|hay|tal|medida|porcentaje|proporcion|perdida|merma|densidad|necesitamos|necesito|ocupamos|ocupo|falta|queda|toca|sigue)$/.test(
+            thing.tokens[0]!.norm,
           ))
       )
     )

@@ -2,6 +2,19 @@ import type { Segment } from './clauses.ts'
 import { has, hasCat, type Item } from './item.ts'
 import type { Mood } from './reading.ts'
 
+const LOOKS_LIKE = /^(?:looks?|lookin|looking|feels?) (?:like|to be)\b|^parece\b/
+const CAME = /\b(?:hail|rain|snow|thaw|ic)ed\b|\b(?:blew|froze|came|got|had|was|were|cayo|llovio|nevo|helo|hubo)\b/
+
+/** Words that begin with what the sky looks like, with nothing in them that came already. */
+const looksAhead = (items: Item[]): boolean => {
+  const run = items.flatMap(i => i.tokens.map(t => t.norm)).join(' ')
+  return (
+    LOOKS_LIKE.test(run) &&
+    !CAME.test(run) &&
+    items.every(i => !i.date || i.date.ahead === true || /^(?:tonight|tonite|tnite|hoy|esta)/.test(i.tokens[0]!.norm))
+  )
+}
+
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
   let mood: Mood = carried ?? 'fact'
@@ -26,6 +39,8 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     // "we should be feeding 80 a head"
     if (mood === 'fact' && /^should/.test(i.tokens[0]?.norm ?? '') && (hasCat(items[k + 1], 'v') || hasCat(items[k + 1], 'b')))
       mood = 'plan'
+    // "looks like rain", "looks like hail tonight" look ahead; "looks like it hailed last night" looks back
+    if (mood === 'fact' && inside && seg.act?.frame === 'weather' && looksAhead(items.slice(k, seg.to))) mood = 'plan'
     // "opened lane, going to feed out of it": opened already
     const purpose = seg.act?.frame === 'open' && seg.act.slots.why !== undefined && items.slice(seg.from, k).some(x => has(x, 'v:open'))
     if (purpose) continue

@@ -153,6 +153,8 @@ const values = (items: Item[]): Record<string, unknown> => {
   return slots
 }
 
+const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
+
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
   const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark'))
@@ -167,23 +169,28 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const told = pause < 0 ? content.slice(undo + 1) : items.slice(items.indexOf(content[undo]!) + 1, pause).filter(i => !isThin(i))
     const rest = told.filter(i => !hasCat(i, 'fix') && !has(i, 'ans:drop') && !has(i, 'comma'))
     const slots = values(rest)
-    const known = rest.every(
-      i =>
-        i.num !== undefined ||
-        hasCat(i, 'pile') ||
-        hasCat(i, 'crop') ||
-        hasCat(i, 'unit') ||
-        hasCat(i, 'v') ||
-        hasCat(i, 'b') ||
-        hasCat(i, 'sky') ||
-        hasCat(i, 'what') ||
-        hasCat(i, 'thing') ||
-        has(i, 'and') ||
-        hasCat(i, 'pick') ||
-        hasCat(i, 'm') ||
-        i.senses.some(s => s === 'filler') ||
-        hasCat(i, 'mat'),
-    )
+    // "scratch that, make it 5", "scratch that we only brought 5": not taken back but set right
+    const after = items.slice(items.indexOf(content[undo]!) + 1)
+    const setRight = after.some(i => i.num !== undefined) && after.some(i => SETS_RIGHT.test(i.tokens[0]!.norm))
+    const known =
+      !setRight &&
+      rest.every(
+        i =>
+          i.num !== undefined ||
+          hasCat(i, 'pile') ||
+          hasCat(i, 'crop') ||
+          hasCat(i, 'unit') ||
+          hasCat(i, 'v') ||
+          hasCat(i, 'b') ||
+          hasCat(i, 'sky') ||
+          hasCat(i, 'what') ||
+          hasCat(i, 'thing') ||
+          has(i, 'and') ||
+          hasCat(i, 'pick') ||
+          hasCat(i, 'm') ||
+          i.senses.some(s => s === 'filler') ||
+          hasCat(i, 'mat'),
+      )
     if (known) {
       return {
         kind: 'undo',

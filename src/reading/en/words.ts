@@ -205,6 +205,7 @@ export const EN_WORDS: Record<string, string> = {
   'thing:left': 'left, to go, remaining, left to feed, left in, still left, more to go, lft',
   'thing:spoiled':
     'spoiled, spoilage, rotten, mold, moldy, bad feed, bad stuff, black stuff, spoild, spoilt, junk, rot, waste, slimy, garbage, top spoilage, spoil, rotted, moldy stuff, mouldy, bad silage, crust, spoiled stuff, spoiled feed, white mold',
+  'thing:out': 'out of, outta, all out of, ran out of, run out of, clean out of, fresh out of',
   'thing:gone':
     'all gone, gone, empty, that is the end of, thats the end of, the end of the, is empty, fed out, finished, finished up, used up, cleaned up, all fed out, done, is done, out of feed, cleaned out, all used up, finished off, emptied, last of it, thats the last, finished it, empty now, fed the last of, all fed, all out, finishd, cleaned it up, all done, wiped out, thats all of it, down to the slab, to the concrete',
   'thing:first': 'last, the last, rest, the rest, remaining, final',
@@ -277,7 +278,7 @@ export const EN_WORDS: Record<string, string> = {
   'qt:mix':
     'mix, ratio, blend, made of, percent of, what percent, split between, how much of each, two to one, corn to haylage, composition, made up of, proportion, percent corn, share, layers, breakdown, whats the mix, split, corn and haylage in',
   'qt:checks':
-    'whats due, what is due, due today, due now, needs doing, need doing, needs walking, check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check',
+    'whats due, what is due, due today, due now, needs doing, needs doin, need doing, left to do, needs walking, check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check',
   'qt:loss': 'spoiling, rotting, losing, lose, loss, losses, shrink, wasting, waste, spoilage, lost, throwing away, shrinkage',
   'qt:supplies':
     'do we have, we have, have left, have on hand, on hand, in stock, got left, are left, left over, do we own, in the shed, got, supplies, stock, inventory, left, in use, free, spare, extra, do i have, are there, we got, have we got, do we still have',

@@ -185,6 +185,8 @@ export const ES_WORDS: Record<string, string> = {
     'quedan, queda, faltan, nos quedan, restan, le quedan, sobran, todavia quedan, falta, le faltan, todavia le quedan, aun quedan, nos faltan, por dar',
   'thing:spoiled':
     'hechadas a perder, hechados a perder, echadas a perder, echados a perder, echado a perder, podrido, podrida, mal, malo, mala, moho, mojo, mohoso, hechado a perder, silo malo, feo, basura, echada a perder, malo de, echado, perdido, comida mala, ensilaje malo, lo podrido, lo malo, enmohecido, negro, lama, podridos, pudrido, pudrida, desperdicio, dañado, merma, enlamado',
+  'thing:out':
+    'se acabo, se acabaron, se nos acabo, se nos acabaron, se termino, se terminaron, se nos termino, se nos terminaron, ya se acabo, ya se acabaron, ya se nos acabo, ya se nos acabaron, nos quedamos sin, me quede sin, ya no queda, ya no quedan, ya no hay, ya no tenemos',
   'thing:gone':
     'dimos lo ultimo de, se dio lo ultimo de, lo ultimo de, se acabo, ya se acabo, se termino, ya se termino, vacia, vacio, ya no hay, ya no hay nada, quedo vacia, quedo vacio, acabamos, terminamos, ya se acabaron, ya no queda nada, ya no queda, ya no quedo nada, ya no tiene nada, ya no ay, ya no ay nada, acabado, acabada, terminada, limpia, quedo limpia, le dimos lo ultimo, ya acabamos, ya terminamos, acabamos con, terminamos con, nos acabamos, ya se bacio, se vacio, ya esta vacia, ya esta vacio, esta vacia, esta vacio, ya no kda nada, ya no qda nada, no queda nada, bacia, no quedo nada',
   'thing:first': 'ultimos, los ultimos, lo ultimo, resto, el resto, ultimo, lo que quedaba, sobrante, lo que quedo',
@@ -252,7 +254,7 @@ export const ES_WORDS: Record<string, string> = {
   'qt:mix':
     'mezcla, esta hecho, esta hecha, porcentaje de, que porcentaje, proporcion, que mezcla, relacion, mescla, revoltura, capas, porcentaje de cada, cuanto de cada',
   'qt:checks':
-    'que toca, que nos toca, pendiente, pendientes, revisamos, revisaron, reviso, checamos, checaron, ultima revision, revision, revisado, revisada, checaron, revise, checo, revisar, toca revisar, rebisaron, checado',
+    'que toca, que nos toca, que falta por hacer, que falta hacer, que nos falta por hacer, que nos falta hacer, que queda por hacer, que hay que hacer, pendiente, pendientes, revisamos, revisaron, reviso, checamos, checaron, ultima revision, revision, revisado, revisada, checaron, revise, checo, revisar, toca revisar, rebisaron, checado',
   'qt:loss':
     'echa a perder, echando a perder, perdido, se ha perdido, perdiendo, perdemos, perdida, merma, perdidas, desperdiciando, pierde, mermas, se pierde, se esta perdiendo',
   'qt:supplies': 'tenemos, hay, quedan, nos quedan, tengo, inventario, sobran, ay, todavia hay, llantas hay, existencias',

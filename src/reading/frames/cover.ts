@@ -71,6 +71,13 @@ export const cover = (p: Pool): Found | undefined => {
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
+  // "pulled 20 tires out of the shed": taken from the stock, off no pile
+  if (
+    take >= 0 &&
+    p.cat('pile') < 0 &&
+    p.find((i, k) => /^(?:shed|barn|bodega|galera|galeron)$/.test(i.text.toLowerCase()) && p.relation(k) === 'off') >= 0
+  )
+    return undefined
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined
   const noWord = verbless && roll < 0 && bare < 0 && verb < 0 && take < 0 && put < 0
   if (p.find(i => hasCat(i, 'what') && !has(i, 'what:loose edge') && !hasCat(i, 'v') && !hasCat(i, 'mat')) >= 0) return undefined

@@ -54,6 +54,8 @@ const NOT_NAME = /^(the|a|an|la|el|al|del|los|las|uh|um|so|ok|okay|its|it|is|un|
 const PLAIN_PILE = /^(?:piles?|pilas?|monton|montones)$/
 const HESITATES = /^(uh|um|er|eh|este|thats|its)$/
 
+const isBeforeName = (i: Item): boolean => has(i, 'on') || NOT_NAME.test(i.tokens[0]!.norm) || PLAIN_PILE.test(i.tokens[0]!.norm)
+
 /** Whether nothing of a name can stand there: the end, a comma, the sizes, or another name. */
 const endsName = (p: Pool, at: number): boolean => {
   const i = p.items[at]
@@ -64,7 +66,8 @@ const endsName = (p: Pool, at: number): boolean => {
 const takeName = (p: Pool, from: number): string | undefined => {
   let k = from
   // "called pad 3": only the plain word for a pile is no part of a name
-  while (p.items[k] && (NOT_NAME.test(p.items[k]!.tokens[0]!.norm) || PLAIN_PILE.test(p.items[k]!.tokens[0]!.norm)) && p.free(k)) k++
+  // "on the tank lot": nor is the word before the place
+  while (p.free(k) && isBeforeName(p.items[k]!)) k++
   let end = k
   while (p.free(end) && end - k < 4) {
     const i = p.items[end]!

@@ -172,7 +172,8 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
   for (let k = 0; k < p.items.length; k++) {
     if (p.used[k]) continue
     const i = p.items[k]!
-    const place = has(i, 'where:place')
+    // "w tape" is with it, "w side" the west
+    const place = has(i, 'where:place') && !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
     const led = has(i, 'prepWhere')
     if (!place && !led) continue
     let from = k

@@ -1,12 +1,27 @@
 import { has, hasCat, valueOf } from '../item.ts'
-import type { Pool } from '../pool.ts'
+import { isThin, type Pool } from '../pool.ts'
 import { type Found, takeColour, takeVague, takeWhere } from './slots.ts'
 
 const ITEMS = ['plastic', 'second plastic', 'barrier film', 'mesh', 'tarp', 'tires', 'gravel bags', 'gravel', 'dirt']
 
+/** "out of tape", "se acabó la cinta": none is left of what stands right behind, or of all of it. */
+const lacking = (p: Pool): Found | undefined => {
+  const out = p.sense('thing:out')
+  if (out < 0 || p.cat('pile') >= 0 || p.cat('crop') >= 0 || p.find(i => i.num !== undefined || hasCat(i, 'v')) >= 0) return undefined
+  const at = p.items.findIndex((i, k) => k > out && !isThin(i))
+  const i = p.items[at]
+  const item = i && p.free(at) ? (valueOf(i, 'item') ?? valueOf(i, 'mat')) : undefined
+  if (item === undefined) return undefined
+  p.take(out)
+  p.take(at)
+  return { slots: { item, change: 'have', count: 0 }, full: true, bias: 1 }
+}
+
 /** What was bought, used up, or counted in the shed. */
 export const supply = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
+  const lack = lacking(p)
+  if (lack) return lack
   const buy = p.find(i => has(i, 'v:buy') && !has(i, 'v:put'))
   const buyish = buy >= 0 ? buy : p.find(i => has(i, 'v:buy'))
   const have = p.sense('v:have')
