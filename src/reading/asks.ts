@@ -10,6 +10,9 @@ const PICTURE = /\b(?:pictures?|photos?|pics?|fotos?|imagen(?:es)?)\b/
 const SHOW = /\b(?:show|see|ensename|ensenanos|muestrame|muestranos|ver)\b/
 const WORTH = /\b(?:worth|value|vale|valor)\b/
 
+/** Things of the yard that no pile has: "who left the gate open". */
+const AROUND = /\b(?:gates?|doors?|lights?|fridge|radio|heater|porton|puertas?|luz|luces|cerco)\b/
+
 interface Seen {
   items: Item[]
   s: (sense: string) => boolean
@@ -49,6 +52,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
     'who',
     x =>
       x.s('q:who') &&
+      !(AROUND.test(x.text) && !x.c('pile') && !x.c('mat')) &&
       (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) && (x.c('mat') || x.c('pile'))) ||
         VERB_TYPES.some(([s]) => x.s(s)) ||
         /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(

@@ -6,6 +6,9 @@ import { asksAnyway } from './whatIf.ts'
 const PRONOUN =
   /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
 
+/** Words of courtesy that come before a question. */
+const GREETING = /^(?:hi|hey|hello|yo|please|pls|plz|ok|okay|hola|oye|oiga|disculpa|disculpe|perdon|porfa|por favor|buenas)$/
+
 /** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
 const TELLING = new Set(
   'bien tan if si suppose supposing say lets about supon supongamos suponiendo digamos imagina imaginate enough enuf bastante suficiente'.split(
@@ -26,7 +29,10 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     )
       return true
   }
-  const content = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
+  const all = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
+  // "hi please how's north"
+  const greeted = all.findIndex(x => !GREETING.test(x.i.text.toLowerCase()))
+  const content = all.slice(Math.max(0, greeted))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break
     if (has(i, 'm:tell') && n < 2) return false

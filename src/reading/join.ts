@@ -37,6 +37,15 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       if (kind === 'hail' || kind === 'wind') act.slots.cause = kind
       act.date ??= before.act.date
     }
+    // "the corn came to 33 dry matter, the alfalfa 39"
+    if (act.slots.bare !== undefined) {
+      if (before?.act.frame === 'test' && before.sentence === sentence && before.act.slots.dmPct !== undefined) {
+        act.slots.dmPct = before.act.wet ? 100 - Number(act.slots.bare) : act.slots.bare
+        act.vague = undefined
+        act.full = true
+      }
+      delete act.slots.bare
+    }
     // "bought 2 plastics and 100 tires"
     if (before && act.leans && act.frame === 'supply' && before.act.frame === 'supply') act.slots.change = before.act.slots.change
     // "6 loads corn to north then 4 more": what is not named again is the same feed
@@ -151,19 +160,20 @@ export const summed = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
-/** "a tear about two feet long" is no size of the pile. */
+/** "a tear about two feet long" is no size of the pile, nor is a hailstone's. */
 export const small = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = acts.length - 1; k > 0; k--) {
     const { act, sentence } = acts[k]!
     const before = acts[k - 1]!
     const dims = Object.entries(act.slots).filter(([s]) => s !== 'pile')
-    if (
-      act.frame === 'size' &&
-      before.act.frame === 'damage' &&
-      before.sentence === sentence &&
-      dims.every(([, v]) => Number(v) < LEAST_PILE_FT)
-    )
-      acts.splice(k, 1)
+    if (act.frame !== 'size' || before.sentence !== sentence || !dims.every(([, v]) => Number(v) < LEAST_PILE_FT)) continue
+    const isStone = before.act.frame === 'weather' && before.act.slots.kind === 'hail'
+    // "hail 2 inches across"
+    if (isStone && act.slots.widthFt !== undefined) {
+      before.act.slots.inches ??= Math.round(Number(act.slots.widthFt) * 1200) / 100
+      before.act.date ??= act.date
+    }
+    if (isStone || before.act.frame === 'damage') acts.splice(k, 1)
   }
 }
 /** No side of a pile is shorter, ft. Common practice, no source. */
@@ -175,6 +185,22 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
     const a = acts[k - 1]!.act
     const b = acts[k]!.act
     if (acts[k - 1]!.sentence !== acts[k]!.sentence || a.mood !== b.mood) continue
+    // "8 loads on north, running 42 percent dry matter"
+    if (
+      a.frame === 'load' &&
+      b.frame === 'test' &&
+      a.slots.dmPct === undefined &&
+      b.slots.dmPct !== undefined &&
+      b.slots.pile === undefined &&
+      (b.slots.crop === undefined || b.slots.crop === a.slots.crop) &&
+      !b.strange
+    ) {
+      a.slots.dmPct = b.slots.dmPct
+      a.used += b.used
+      acts.splice(k, 1)
+      k--
+      continue
+    }
     // "bought 30 ton haylage, put it on north": the second says where
     const where = a.frame === 'load' && b.frame === 'load' && a.slots.pile === undefined && b.slots.pile !== undefined
     if (where && !a.strange && ['count', 'lb', 'crop', 'box'].every(s => b.slots[s] === undefined)) {

@@ -15,6 +15,12 @@ const looksAhead = (items: Item[]): boolean => {
   )
 }
 
+const TELLING =
+  /^(?:log|logged|loggd|write|wrote|written|record|recorded|enter|entered|text|texted|report|reported|apunt\w*|anot\w*|registr\w*|avis\w*)$/
+
+/** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
+const deniesTelling = (items: Item[], at: number): boolean => items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm))
+
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
   let mood: Mood = carried ?? 'fact'
@@ -30,7 +36,9 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     // "si, di 11 mil": yes, not if
     const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
     if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
-    if (has(i, 'm:no') && (inside || k >= from)) mood = 'denial'
+    // "there's nothing left of it" is what empty means; "I never logged it" denies the telling
+    const noDenial = (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(i.text.toLowerCase())) || deniesTelling(items, k)
+    if (has(i, 'm:no') && !noDenial) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
     if (has(i, 'm:tell') && mood === 'fact' && !items.slice(Math.max(0, k - 2), k).some(x => has(x, 'off'))) mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later

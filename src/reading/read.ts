@@ -35,6 +35,9 @@ export interface ReadContext {
 /** Frames that look forward by nature: their plans are what they record. */
 const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 
+const REPORTED = new Set(['load', 'feed', 'spoil'])
+const MORE = /^(?:more|mor|another|additional|extra|mas|otros?|otras?)$/
+
 /** Words beyond these are talk. */
 const mostTokens = 240
 
@@ -147,7 +150,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     const cut = toldFirst(run, sentence.mark)
     if (cut > 0 || isQuestion(run, sentence.mark)) {
       const ask = readAsk(cut > 0 ? run.slice(cut) : run)
-      if (ask) {
+      // a question somewhere in a long tale is somebody's in the tale
+      if (ask && !(run.length > MOST_TOLD && ask.left > 2 * ask.used)) {
         asks.push(ask)
         explained += ask.used
         unread += ask.left
@@ -198,6 +202,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         from = seg.to
         continue
       }
+      // "5 more loads", "another 9k": not the ones told before
+      if (REPORTED.has(seg.act.frame) && run.slice(seg.from, seg.to).some(i => i.tokens.some(t => MORE.test(t.norm)))) seg.act.more = true
       from = seg.to
       explained += seg.act.used
       unread += seg.act.left

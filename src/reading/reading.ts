@@ -39,10 +39,12 @@ export interface Act {
   mood: Mood
   slots: Record<string, unknown>
   date?: DateItem
-  /** An amount was said without a number ("some", "10 to 12"). */
   /** Its verb was taken over from the clause before. */
   leans?: boolean
+  /** An amount was said without a number ("some", "10 to 12"). */
   vague?: boolean
+  /** A share that was told as moisture; its slot holds the dry matter. */
+  wet?: boolean
   /** A pile was named that the farm does not have. */
   strange?: string
   /** A pile name taken in spite of a slip. */

@@ -1,9 +1,9 @@
 import { COMMON } from './common.ts'
-import type { DateItem, Item } from './item.ts'
+import type { DateItem, Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
-import { numberAt } from './numbers.ts'
-import { make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
+import { numberAt, unitTail } from './numbers.ts'
+import { isMore, isUnit, make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 import { mendWord } from './slips.ts'
 import { respell } from './sounds.ts'
 import type { Token } from './token.ts'
@@ -103,6 +103,19 @@ export const scan = (
       continue
     }
     const q = numberAt(tokens, i)
+    // "hora y media": one and a half of what is counted
+    const unit = q || tokens[i]!.kind !== 'word' ? undefined : isUnit(tokens, i)
+    const half = unit && unitTail(tokens, i + unit.words.length)
+    if (unit && half) {
+      const to = i + unit.words.length + half.length
+      const counted = [...unit.en, ...unit.es].find(s => s.startsWith('unit:'))
+      if (counted) {
+        nums[i] = make(tokens, i, to, ['num'], { num: 1 + half.adds, unit: counted.slice(5) as Unit })
+        claim(i, to)
+        i = to - 1
+        continue
+      }
+    }
     if (!q || q.ordinal) continue
     // "rdy 2 open", "opnd 2 feed": a word in a digit's clothes
     if (
@@ -119,7 +132,11 @@ export const scan = (
     if (q.weak) {
       const w = tokens[i]!.norm
       const article = w === 'a' || w === 'an' || w === 'un' || w === 'una' || w === 'one' || w === 'uno' || w === 'once'
-      const p = tokens[q.to] ? phraseAt(tokens, q.to) : undefined
+      let thing = q.to
+      while (tokens[thing] && isMore(tokens, thing)) thing++
+      const p = tokens[thing] ? phraseAt(tokens, thing) : undefined
+      // "hauled for blue boxes"
+      const boxes = hits[q.to]?.kind === 'box' && /s$/.test(tokens[hits[q.to]!.to - 1]!.norm)
       const whats =
         p &&
         [...p.en, ...p.es].some(
@@ -132,7 +149,8 @@ export const scan = (
       if (w === 'one' || w === 'uno' || w === 'once') {
         // "two corn, one haylage": in a list of counted crops one is a number too
         const listed = w === 'one' && p?.en.some(s => s.startsWith('crop:')) && nums.some(x => x?.num !== undefined && x.unit === undefined)
-        if (bare && !whats && !listed && w !== 'once' && n > 1) continue
+        const boxed = w === 'one' && hits[q.to]?.kind === 'box'
+        if (bare && !whats && !listed && !boxed && w !== 'once' && n > 1) continue
         if (w === 'once' && bare && lang === 'en') continue
       } else {
         // "took to feet off"
@@ -145,11 +163,12 @@ export const scan = (
         const fits = article
           ? (bare && whats === true && (w === 'un' || w === 'una')) ||
             (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))
-          : whats === true || (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
+          : whats === true || boxes || (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
         if (!fits) continue
       }
       // "to load corn", "for loads of work": a homophone wants a plural or an amount behind it
-      if (!article && !whats && w !== 'won' && !/s$/.test(tokens[item.to - 1]!.norm) && !/feet$/.test(tokens[item.to - 1]!.norm)) continue
+      if (!article && !whats && !boxes && w !== 'won' && !/s$/.test(tokens[item.to - 1]!.norm) && !/feet$/.test(tokens[item.to - 1]!.norm))
+        continue
     }
     nums[i] = item
     claim(item.from, item.to)

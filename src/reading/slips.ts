@@ -1,5 +1,6 @@
 import { distance } from 'fastest-levenshtein'
 import type { Lexicon } from './lexicon.ts'
+import { REAL_WORDS } from './realWords.ts'
 
 /** The consonants of a word, doubled ones once: "pushd", "ripd", "chkd" keep them all. */
 const skeleton = (w: string): string =>
@@ -31,6 +32,8 @@ const meansSame = (lexicon: Lexicon, a: string, b: string): boolean => {
 }
 
 interface Index {
+  /** Every word of the tables, those that only stand in phrases too. */
+  words: Set<string>
   memo: Map<string, string | null>
   /** English words by skeleton: vowels are dropped in English thumb typing; Spanish is spelled by ear instead. */
   skeletons: Map<string, string[]>
@@ -54,42 +57,50 @@ const indexOf = (lexicon: Lexicon): Index => {
       }
     }
   }
-  const made: Index = { memo: new Map(), skeletons }
+  const words = new Set([...lexicon.byFirst.values()].flatMap(list => list.flatMap(p => p.words)))
+  const made: Index = { words, memo: new Map(), skeletons }
   caches.set(lexicon, made)
   return made
 }
 
-/**
- * The trade word that an unknown word is a slip of, or undefined. One letter off for words of five letters and more; or the
- * same word with vowels left out. Two candidates of two meanings: none.
- */
-export const mendWord = (lexicon: Lexicon, word: string): string | undefined => {
+/** True where two words are letters changed about: "cron", "tiers". */
+const isTurned = (a: string, b: string): boolean =>
+  a.length === b.length && distance(a, b) === 2 && [...a].sort().join('') === [...b].sort().join('')
+
+/** As `mendWord`, whatever else the word may be in English or Spanish. */
+export const slipOf = (lexicon: Lexicon, word: string): string | undefined => {
   if (word.length < 3 || word.length > 16) return undefined
-  const c = indexOf(lexicon)
-  const known = c.memo.get(word)
-  if (known !== undefined) return known ?? undefined
-  let best: string | null = null
+  if (word.length === 4) {
+    const turned = [...lexicon.byFirst.keys()].find(
+      s => s[0] === word[0] && isTurned(s, word) && sensesOf(lexicon, s).some(x => x !== 'filler'),
+    )
+    if (turned) return turned
+  }
   if (word.length >= 5) {
     for (const s of lexicon.singles) {
       if (s[0] !== word[0] || Math.abs(s.length - word.length) > 1) continue
-      if (
-        distance(s, word) === 1 ||
-        (s.length === word.length && distance(s, word) === 2 && [...s].sort().join('') === [...word].sort().join(''))
-      ) {
-        best = s
-        break
-      }
+      if (distance(s, word) === 1 || isTurned(s, word)) return s
     }
   }
-  if (!best) {
-    const all = (c.skeletons.get(skeleton(word)) ?? []).filter(w => isShort(word, w)).sort((a, b) => a.length - b.length)
-    // words with a meaning of their own before words that only stand in phrases
-    const own = all.filter(w => sensesOf(lexicon, w).length > 0)
-    const fits = own.length ? own : all
-    const first = fits[0]
-    if (first && (!own.length || fits.every(f => f === first || meansSame(lexicon, f, first)))) best = first
-  }
-  if (c.memo.size > 20_000) c.memo.clear()
-  c.memo.set(word, best)
-  return best ?? undefined
+  const all = (indexOf(lexicon).skeletons.get(skeleton(word)) ?? []).filter(w => isShort(word, w)).sort((a, b) => a.length - b.length)
+  // words with a meaning of their own before words that only stand in phrases
+  const own = all.filter(w => sensesOf(lexicon, w).length > 0)
+  const fits = own.length ? own : all
+  const first = fits[0]
+  return first && (!own.length || fits.every(f => f === first || meansSame(lexicon, f, first))) ? first : undefined
+}
+
+/**
+ * The trade word that an unknown word is a slip of, or undefined. One letter off in words of five letters and more, two exchanged
+ * in words of four and more, or the vowels left out. Two candidates of two meanings: none. A word that means something else: none.
+ */
+export const mendWord = (lexicon: Lexicon, word: string): string | undefined => {
+  const { memo, words } = indexOf(lexicon)
+  if (REAL_WORDS.has(word) || words.has(word)) return undefined
+  const known = memo.get(word)
+  if (known !== undefined) return known ?? undefined
+  const best = slipOf(lexicon, word)
+  if (memo.size > 20_000) memo.clear()
+  memo.set(word, best ?? null)
+  return best
 }

@@ -171,7 +171,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const slots = values(rest)
     // "scratch that, make it 5", "scratch that we only brought 5": not taken back but set right
     const after = items.slice(items.indexOf(content[undo]!) + 1)
-    const setRight = after.some(i => i.num !== undefined) && after.some(i => SETS_RIGHT.test(i.tokens[0]!.norm))
+    const setRight = after.some(i => i.num !== undefined) && after.some(i => has(i, 'fix:make') || SETS_RIGHT.test(i.tokens[0]!.norm))
     const known =
       !setRight &&
       rest.every(

@@ -4,9 +4,15 @@ import { isThin } from './pool.ts'
 import type { Act } from './reading.ts'
 import { remindActs, standingActs } from './remind.ts'
 
+/** Words of courtesy before what is wanted. */
+const LEADS_IN =
+  /^(?:ok|okay|hey|hi|so|please|pls|plz|can|could|would|will|you|u|need to|puedes|podrias|me puedes|me podrias|por favor|porfa|oye)$/
+
 /** `remind` and `note` take the rest of their sentence as words; so does a thing to be done every so often. */
 export const wordy = (items: Item[], text: string, day: Day): Act[] | undefined => {
-  const content = items.findIndex(i => (!isThin(i) && !hasCat(i, 'person')) || has(i, 'v:note') || has(i, 'v:remind'))
+  const content = items.findIndex(
+    i => (!isThin(i) && !hasCat(i, 'person') && !LEADS_IN.test(i.text.toLowerCase())) || has(i, 'v:note') || has(i, 'v:remind'),
+  )
   const i = items[content]
   if (!i) return undefined
   // "we need to order plastic, remind me monday": what it is about stands before
@@ -17,7 +23,12 @@ export const wordy = (items: Item[], text: string, day: Day): Act[] | undefined 
     items.slice(0, later).some(x => has(x, 'm:plan'))
   )
     return remindActs(items, later, text, day)
-  if (has(i, 'v:remind')) return remindActs(items, content, text, day)
+  // "can you remind me wednesday", "next monday remind me"
+  if (
+    later >= 0 &&
+    items.slice(0, later).every(x => x.date || isThin(x) || hasCat(x, 'person') || has(x, 'comma') || LEADS_IN.test(x.text.toLowerCase()))
+  )
+    return remindActs(items, later, text, day)
   if (has(i, 'v:note') && content <= 2) {
     const rest = items.slice(content + 1).filter((x, k) => !(k === 0 && (has(x, 'comma') || has(x, 'mark'))))
     // "apunta 7 viajes" is a log, not a note

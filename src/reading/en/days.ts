@@ -30,6 +30,8 @@ const meansDay = (s: Words, i: number): boolean => {
   const counted = s.number(i + 1) !== undefined || s.claimed(i + 1)
   if (word === 'sat') {
     if (BEFORE_DAY.has(before) || WEEKDAYS.has(before) || after === 'and' || after === '&') return true
+    // "patched it sat": done to it on that day
+    if (before === 'it' && i >= 2 && !/\w/.test(after)) return true
     if (BEFORE_SAT_VERB.has(before)) return false
     if (UNITS.has(s.all[i + 2] ?? '') && counted) return false
     if (AFTER_SAT_VERB.has(after))

@@ -17,7 +17,7 @@ export const ES_WORDS: Record<string, string> = {
   'v:roll':
     'enrolle, enrollamos, enrollaron, enrollo, doble, doblamos, doblaron, recorri, recorrimos, recogimos, recogi, jale, jalamos, jale pa tras, jalamos para atras, hicimos para atras, hice para atras, levantamos, destapamos, destape, retiramos, recorrio, arrollamos, hacer para atras, hicimos pa tras, hice pa tras',
   'v:patch':
-    'parche, parchamos, parcharon, parcho, parchie, parchee, parcheamos, remende, remendamos, repare, reparamos, repararon, arregle, arreglamos, arreglaron, tape con cinta, tapamos con cinta, pegue, pegamos, puse cinta, le puse cinta, pusimos cinta, le pusimos cinta, parchado, parchada, ya parche, parchando, parchaos, emparche, encinte, tape los hoyos, cerre, cerramos, ya quedaron parchados, quedaron parchados, quedo parchado, quedo parchada, tape, tapamos, taparon, componer, compuse, compusimos',
+    'parche, parchamos, parcharon, parcho, parchie, parchee, parcheamos, remende, remendamos, repare, reparamos, repararon, arregle, arreglamos, arreglaron, tape con cinta, tapamos con cinta, pegue, pegamos, puse cinta, le puse cinta, pusimos cinta, le pusimos cinta, parchado, parchada, parchados, parchadas, reparado, reparada, reparados, reparadas, remendado, remendada, remendados, remendadas, arreglado, arreglada, arreglados, arregladas, ya parche, parchando, parchaos, emparche, encinte, tape los hoyos, cerre, cerramos, ya quedaron parchados, quedaron parchados, quedo parchado, quedo parchada, tape, tapamos, taparon, componer, compuse, compusimos',
   'b:patch': 'parchar, reparar, arreglar, parcha',
   'v:check':
     'le di la vuelta, le dimos la vuelta, le di una vuelta, le dimos una vuelta, le di vuelta, le dimos vuelta, una checada, le dimos una checada, le di una checada, le echamos un ojo, revise, revisamos, revisaron, reviso, cheque, checamos, checaron, checo, di la vuelta, dimos la vuelta, camine, caminamos, inspeccione, mire, miramos, vi, vimos, le eche un ojo, chequie, chequee, chequeamos, checke, recorri, recorrimos, rebise, rebisamos, revisando, anduve viendo, fui a ver, fuimos a ver, pase a ver, checando, ya revise, andube viendo, revisados, revisadas, checkie, chekie, cheke, se ve, se ven, di una vuelta, dimos una vuelta',
@@ -100,7 +100,7 @@ export const ES_WORDS: Record<string, string> = {
   'crop:sorghum silage': 'sorgo, silo de sorgo, silaje de sorgo, zorgo, sorgo forrajero',
   'crop:earlage': 'mazorca, silo de mazorca, mazorca molida',
   'crop:high-moisture corn': 'maiz humedo, maiz de alta humedad, grano humedo',
-  cutword: 'corte, cortes, cosecha, korte, corthe',
+  cutword: 'corte, cortes, cosecha, korte, corthe, cortada, cortadas',
   'say:ordinal:1': 'primer, primera, primero, primr',
   'say:ordinal:2': 'segundo, segunda, segun, cegundo',
   'say:ordinal:3': 'tercer, tercera, tercero, terser, tercr',

@@ -25,6 +25,17 @@ const sidesBy = (p: Pool, at: number): number[] | undefined => {
   return undefined
 }
 
+/** "on it", "on north", or "on" and nothing more behind a material. */
+export const isLaidOn = (p: Pool, at: number): boolean => {
+  const on = p.items[at + 1]
+  const under = p.items[at + 2]
+  return (
+    has(on, 'on') &&
+    /^on$/.test(on!.tokens[0]!.norm) &&
+    (!under || hasCat(under, 'pile') || /^(?:it|that|there)$/.test(under.text.toLowerCase()))
+  )
+}
+
 const counted = (material: string): boolean => material === 'tires' || material === 'gravel bags'
 
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
@@ -55,10 +66,13 @@ export const cover = (p: Pool): Found | undefined => {
     pileAt >= 0 &&
     p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k > pileAt && k < first.k) >= 0 &&
     p.relation(pileAt) === undefined
+  // "we got the barrier film on it"
+  const gotOn = first !== undefined && p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k < first.k) >= 0 && isLaidOn(p, first.k)
   const second =
     first !== undefined && pileAt > first.k && has(first.i, 'mat:second plastic') && p.relation(pileAt) === 'on' && p.cat('v') < 0
   const verbless =
     given ||
+    gotOn ||
     second ||
     (first !== undefined &&
       p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
@@ -66,7 +80,9 @@ export const cover = (p: Pool): Found | undefined => {
       (isOn ||
         trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
         (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
-        (counted(valueOf(first.i, 'mat')!) && p.items[first.k - 1]?.num !== undefined && trailing.some(i => has(i, 'on')))))
+        (counted(valueOf(first.i, 'mat')!) &&
+          p.items[has(p.items[first.k - 1], 'more') ? first.k - 2 : first.k - 1]?.num !== undefined &&
+          trailing.some(i => has(i, 'on')))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
@@ -85,12 +101,13 @@ export const cover = (p: Pool): Found | undefined => {
   const ft = p.num(['ft', 'in'])
   const rolled = noWord
     ? trailing.some(i => has(i, 'back'))
-    : roll >= 0 &&
-      (ft >= 0 ||
-        has(p.items[roll + 1], 'back') ||
-        /back|atras|enroll|roll/.test(p.items[roll]!.text) ||
-        (has(p.items[roll], 'v:roll') && !has(p.items[roll], 'v:take'))) &&
-      verb < 0
+    : (put >= 0 && ft >= 0 && back >= 0 && /atras|tras$/.test(p.items[back]!.text.toLowerCase())) ||
+      (roll >= 0 &&
+        (ft >= 0 ||
+          has(p.items[roll + 1], 'back') ||
+          /back|atras|enroll|roll/.test(p.items[roll]!.text) ||
+          (has(p.items[roll], 'v:roll') && !has(p.items[roll], 'v:take'))) &&
+        verb < 0)
   // "pulled the mesh back off" is off, "put the mesh back on" is on, "rolled 6 ft back" is back
   // "pulled a sheet over north"
   const over = p.find((i, k) => /^(over|encima|sobre)$/.test(i.tokens[0]?.norm ?? '') && first !== undefined && k > first.k) >= 0

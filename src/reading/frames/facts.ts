@@ -16,11 +16,15 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     while (p.items[at] && isThin(p.items[at]!) && !hasCat(p.items[at], 'dim')) at++
     const next = p.items[at]
     if (next && hasCat(next, 'dim') && p.free(at)) {
-      const d = valueOf(next, 'dim')!
+      // "24 across the top"
+      const top = valueOf(next, 'dim') === 'width' ? p.items.findIndex((x, j) => j > at && !isThin(x)) : -1
+      const isTop = top >= 0 && p.free(top) && /^(?:top|arriba)$/.test(p.items[top]!.text.toLowerCase())
+      const d = isTop ? 'top' : valueOf(next, 'dim')!
       if (!key[d]) continue
       out[key[d]!] = v
       p.take(k)
       p.take(at)
+      if (isTop) p.take(top)
       n++
       continue
     }
@@ -210,6 +214,7 @@ export const test = (p: Pool): Found | undefined => {
   const verb = p.sense('v:test')
   const dm = p.cat('dm')
   if (dm < 0 && verb < 0) return undefined
+  if (dm >= 0 && has(p.items[dm], 'dm:wet')) out.wet = true
   if (p.find(i => i.unit !== undefined && i.unit !== 'pct') >= 0 || p.items.some(i => i.sides)) return undefined
   const v = takeDm(p)
   if (v !== undefined) out.slots.dmPct = v
@@ -221,6 +226,8 @@ export const test = (p: Pool): Found | undefined => {
     const x = p.items[n]!.num!
     if (kind === undefined) {
       if (verb < 0 || p.cat('crop') < 0) return undefined
+      // "the corn 33 dry matter, the alfalfa 39": of what kind is lent by the clause before
+      if (p.items[verb]?.ghost) out.slots.bare = x
       out.vague = true
     } else out.slots.dmPct = kind === 'wet' ? Math.round((100 - x) * 1e6) / 1e6 : x
     p.take(n)

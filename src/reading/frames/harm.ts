@@ -19,7 +19,8 @@ export const damage = (p: Pool): Found | undefined => {
   const harm =
     edge ||
     (what >= 0 && !(has(p.items[what], 'v:take') && animal < 0 && sheet < 0)) ||
-    ((animal >= 0 || sheet >= 0) && (broke >= 0 || lift >= 0))
+    ((animal >= 0 || sheet >= 0) &&
+      ((broke >= 0 && !(animal < 0 && /^(?:found|fnd)$/.test(p.items[broke]!.text.toLowerCase()))) || lift >= 0))
   // "coons got in again": no cover is named, but nothing else is meant either
   const inAgain =
     animal >= 0 &&
@@ -81,7 +82,9 @@ export const damage = (p: Pool): Found | undefined => {
     else if (brokeBy(p, /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/))
       out.slots.what = 'hole'
   }
-  for (const k of [hole, tear, loose, wet]) p.take(k)
+  // "holes in the bottom edge": the edge is where
+  const isWhere = loose >= 0 && out.slots.what !== 'loose edge' && has(p.items[loose], 'where:place')
+  for (const k of [hole, tear, isWhere ? -1 : loose, wet]) p.take(k)
   const counted = p.find(
     (i, k) =>
       i.num !== undefined &&

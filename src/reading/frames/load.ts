@@ -182,6 +182,16 @@ export const load = (p: Pool): Found | undefined => {
   if (p.takeAll('total') > 0) out.total = true
   if (p.sense('more') >= 0) out.more = true
   takeColour(p)
+  // "3 boxes on the bench in the shop": on what nobody knows, and no feed is named
+  if (
+    verb < 0 &&
+    base < 0 &&
+    !crop.crop &&
+    boxAt < 0 &&
+    out.slots.pile !== undefined &&
+    p.find((i, k) => !i.senses.length && p.relation(k) === 'on') >= 0
+  )
+    return undefined
   const rel = out.slots.pile !== undefined ? p.relation(p.items.findIndex(i => valueOf(i, 'pile') === out.slots.pile)) : undefined
   if (rel === 'off') out.bias! -= 3
   if (out.slots.count === undefined && out.slots.lb === undefined) {
@@ -203,6 +213,25 @@ export const load = (p: Pool): Found | undefined => {
 
 /** "from the back 40", "off the river field": where it was cut, as said. */
 const takeField = (p: Pool): string | undefined => {
+  // "river bottom fld": named before the word, without a "from"
+  const word = p.find(i => /^(?:field|fld)$/.test(i.text.toLowerCase()))
+  if (word > 0) {
+    let from = word
+    while (
+      from > 0 &&
+      word - from < 3 &&
+      p.free(from - 1) &&
+      (p.items[from - 1]!.senses.length === 0 || has(p.items[from - 1], 'where:place'))
+    )
+      from--
+    if (from < word) {
+      for (let j = from; j <= word; j++) p.used[j] = 1
+      return p.items
+        .slice(from, word + 1)
+        .map(i => i.text.toLowerCase())
+        .join(' ')
+    }
+  }
   for (let k = 0; k < p.items.length; k++) {
     // "la pila del cerrito" is a pile, not a field
     if (!has(p.items[k], 'off') || has(p.items[k], 'on') || has(p.items[k - 1], 'pileword')) continue
@@ -218,7 +247,7 @@ const takeField = (p: Pool): string | undefined => {
         (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) ||
         (i.num !== undefined && i.unit === undefined && end > from) ||
         (i.num !== undefined && i.unit === 'acre') ||
-        /^(field|forty|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(
+        /^(field|fld|forty|eighty|quarter|section|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(
           i.tokens[0]!.norm,
         )
       // "campo de los Meyer"

@@ -9,6 +9,7 @@ export interface Found {
   slip?: boolean
   total?: boolean
   more?: boolean
+  wet?: boolean
   /** Added to the frame's score: how sure its trigger is. */
   bias?: number
   /** Frames that tell several events of one type: one slot set each. */
@@ -110,7 +111,10 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
     }
     const named = want === 'on' && rel === 'on' && !p.items.slice(k, end).some(i => NO_NAME.test(i.tokens[0]!.norm))
     if (
-      (called && (rel !== undefined || unknown)) ||
+      (called &&
+        (rel !== undefined ||
+          unknown ||
+          /^(?:north|south|east|west|upper|lower|hill|norte|sur|este|oeste)$/.test(p.items[k]!.text.toLowerCase()))) ||
       (rel !== undefined && (!want || rel === want || want === 'on') && (unknown || named) && rel === (want ?? rel))
     ) {
       const text = p.items
@@ -175,6 +179,9 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
     // "w tape" is with it, "w side" the west
     const place = has(i, 'where:place') && !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
     const led = has(i, 'prepWhere')
+    // "walked right up on it"
+    if (i.text.toLowerCase() === 'right' && (has(p.items[k + 1], 'on') || has(p.items[k + 1], 'off') || has(p.items[k + 1], 'prepWhere')))
+      continue
     if (!place && !led) continue
     let from = k
     let end = k
@@ -196,7 +203,12 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
     while (p.free(end) && (has(p.items[end], 'where:place') || (p.items[end]!.senses.length === 0 && has(p.items[end + 1], 'where:place'))))
       end++
     // "corner of the feed end"
-    while (p.free(end) && p.items[end]!.senses.every(s => s === 'off' || s === 'filler') && has(p.items[end + 1], 'where:place')) {
+    while (
+      p.free(end) &&
+      p.items[end]!.senses.every(s => s === 'off' || s === 'filler') &&
+      p.free(end + 1) &&
+      has(p.items[end + 1], 'where:place')
+    ) {
       end += 2
     }
     const text = p.items
