@@ -70,13 +70,27 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],
+  // "good for how many days"
+  [
+    'left',
+    x =>
+      x.s('q:howmany') &&
+      x.s('unit:day') &&
+      !x.c('mat') &&
+      !x.s('unit:load') &&
+      !x.s('date') &&
+      !/\b(?:since|desde|ago|late)\b/.test(x.text),
+  ],
   ['picture', x => PICTURE.test(x.text) || (SHOW.test(x.text) && x.c('what') && !x.c('mat'))],
   // "what's the feed worth": of every pile, where none is named
   ['status', x => WORTH.test(x.text) && !x.c('mat') && !x.c('item')],
   ['history', x => x.s('q:happened')],
   ['density', x => x.c('pile') && x.items.some(i => i.unit === 'tractor' || has(i, 'unit:tractor')) && (x.s('q:what') || x.s('q:how'))],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
-  ['face', x => x.s('qt:face') || (/\b(enough|suficiente|bastante)\b/.test(x.text) && x.s('per:day') && (x.s('v:take') || x.s('v:feed')))],
+  [
+    'face',
+    x => x.s('qt:face') || (/\b(enough|enuf|suficiente|bastante)\b/.test(x.text) && x.s('per:day') && (x.s('v:take') || x.s('v:feed'))),
+  ],
   ['mix', x => x.s('qt:mix') && (!x.s('unit:batch') || !x.numbers)],
   // "how much of north is corn"
   ['mix', x => x.c('pile') && x.c('crop') && /\b(how much|what part|cuanto|que tanto) (of|de|del)\b.*\b(is|es)\b/.test(x.text)],

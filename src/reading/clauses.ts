@@ -29,11 +29,11 @@ export const FRAMES: Rule[] = [
   { name: 'pile', frame: pile, needs: ['v:new'] },
   { name: 'box', frame: box, needs: ['v:hold'] },
   { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
-  { name: 'shift', frame: shift, needs: ['v:push', 'b:push'] },
+  { name: 'shift', frame: shift, needs: ['v:push', 'b:push', 'v:put'] },
   { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
   { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre', 'approx'] },
   { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'], ghost: 'v:patch' },
-  { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'] },
+  { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'], ghost: 'what:hole' },
   { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
   { name: 'pack', frame: pack, needs: ['v:pack'] },
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
@@ -42,7 +42,7 @@ export const FRAMES: Rule[] = [
   {
     name: 'load',
     frame: load,
-    needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more', 'v:weigh', 'total'],
+    needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more', 'v:weigh', 'total', 'lb', 'ton', 'tonne'],
     ghost: 'v:put',
   },
   {
@@ -121,6 +121,8 @@ const cuts = (items: Item[]): Map<number, number> => {
       (i.num !== undefined && i.unit !== undefined) ||
       // "6 corn 2 hay"
       (i.num !== undefined && hasCat(prev, 'crop') && hasCat(items[k + 1], 'crop')) ||
+      // "on north dry matter was 40"
+      (hasCat(i, 'dm') && items[k - 1]?.num === undefined && !has(prev, 'off')) ||
       hasCat(i, 'animal') ||
       hasCat(i, 'what') ||
       // "off spring": a pile behind its little word belongs to what went before
@@ -188,14 +190,20 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
         continue
       // an amount on two piles is a question, not two amounts
       if (found.morePiles && !['patch', 'check', 'damage', 'cover', 'open', 'empty'].includes(rule.name)) continue
+      // one deed has one day
+      let days = 0
       let date: Item | undefined
       for (let d = pool.find(i => i.date !== undefined); d >= 0; d = pool.find(i => i.date !== undefined)) {
         const i = pool.take(d)!
+        // "next year around aug 12": the day says it all
+        if (/\b(?:year|ano|año)\b/i.test(i.text) && pool.find(x => x.date !== undefined) >= 0) continue
+        if (i.date!.explicit && date?.date?.explicit && i.date!.past !== date.date.past) days++
         if (!date || (date.date!.explicit === false && i.date!.explicit)) date = i
       }
       pool.takeCat('person')
       const s = pool.score()
-      const total = s.used - 2 * s.left + (found.bias ?? 0) + (found.full ? 0.5 : -1) - 0.8 - (ghost ? 0.7 : 0) - (found.strange ? 1 : 0)
+      const total =
+        s.used - 2 * s.left + (found.bias ?? 0) + (found.full ? 0.5 : -1) - 0.8 - (ghost ? 0.7 : 0) - (found.strange ? 1 : 0) - 3 * days
       if (total > score) {
         score = total
         seg = {

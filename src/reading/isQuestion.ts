@@ -50,6 +50,14 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     // Spanish "que" joins clauses; it asks only before a thing
     // "de que esta hecho"
     if (has(i, 'q:what') && n === 0 && /^de$/.test(items[k - 1]?.tokens[0]?.norm ?? '')) return true
+    // "el maiz que falta"
+    if (
+      n > 0 &&
+      has(i, 'q:what') &&
+      /^(?:que|q|ke|k)$/.test(i.text.toLowerCase()) &&
+      (hasCat(items[k - 1], 'crop') || hasCat(items[k - 1], 'pile') || hasCat(items[k - 1], 'mat'))
+    )
+      continue
     // "que nos falta"
     const thing = items.slice(k + 1).find(x => !/^(?:nos|me|te|les?|se)$/.test(x.text.toLowerCase()))
     if (

@@ -48,6 +48,11 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
     }
     // "bought 2 plastics and 100 tires"
     if (before && act.leans && act.frame === 'supply' && before.act.frame === 'supply') act.slots.change = before.act.slots.change
+    // "2 holes in barn and 3 in shop"
+    if (before && act.leans && act.frame === 'damage' && before.act.frame === 'damage') {
+      const { what, cause, animal } = before.act.slots
+      Object.assign(act.slots, { what, cause, ...(animal !== undefined && { animal }) })
+    }
     // "6 loads corn to north then 4 more": what is not named again is the same feed
     if (
       before &&

@@ -37,10 +37,14 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
     if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
     // "there's nothing left of it" is what empty means; "I never logged it" denies the telling
-    const noDenial = (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(i.text.toLowerCase())) || deniesTelling(items, k)
+    const noDenial =
+      (seg.act?.frame === 'harvest' && /^faltan?$/.test(i.text.toLowerCase())) ||
+      (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(i.text.toLowerCase())) ||
+      deniesTelling(items, k)
     if (has(i, 'm:no') && !noDenial) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
-    if (has(i, 'm:tell') && mood === 'fact' && !items.slice(Math.max(0, k - 2), k).some(x => has(x, 'off'))) mood = 'hearsay'
+    if (has(i, 'm:tell') && mood === 'fact' && seg.act?.frame !== 'test' && !items.slice(Math.max(0, k - 2), k).some(x => has(x, 'off')))
+      mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later
     const then =
       told && has(i, 'and') && (from > 0 || has(items[k + 1], 'more')) && items.slice(from, k).every(x => has(x, 'and') || has(x, 'comma'))

@@ -36,7 +36,7 @@ interface Entry {
 
 export interface NameIndex {
   byFirst: Map<string, Entry[]>
-  /** Pile names, for slips. */
+  /** Pile names, and box names of several words, for slips. */
   singles: Entry[]
   /** The farm's own words, to what they mean. */
   taught: ReadonlyMap<string, string>
@@ -79,7 +79,7 @@ export const indexNames = (names: Names): NameIndex => {
     const list = byFirst.get(words[0]!)
     if (list) list.push(e)
     else byFirst.set(words[0]!, [e])
-    if (kind === 'pile') singles.push(e)
+    if (kind === 'pile' || (kind === 'box' && words.length > 1 && !counted)) singles.push(e)
   }
   for (const [alias, name] of names.piles) for (const words of spoken(split(alias))) put(words, 'pile', name)
   for (const b of names.boxes) {
@@ -131,7 +131,7 @@ export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | 
   return undefined
 }
 
-/** The pile name that token `i` is a slip of; undefined where none or several fit. */
+/** The name that token `i` is a slip of; undefined where none or several fit. */
 export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWords = false): NameHit | undefined => {
   const found = new Map<string, NameHit>()
   for (const e of index.singles) {
@@ -150,7 +150,7 @@ export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWord
           typed[0] === wrong[0]![0] &&
           distance(typed, wrong[0]!) === 1))
     )
-      found.set(e.name, { from: i, to: i + e.words.length, kind: 'pile', name: e.name, slip: true })
+      found.set(e.name, { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: true })
   }
   return found.size === 1 ? [...found.values()][0] : undefined
 }

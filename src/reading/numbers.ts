@@ -74,6 +74,7 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
       else if (group % 10 === 0 && group % 100 !== 0 && s < 10 && group >= 20) group += s
       else if (group >= 100 && group % 100 === 0 && s < 100) group += s
       else if (group < 10 && group > 0 && s >= 10 && total === 0) group = group * 100 + s
+      else if (group < 10 && group > 0 && s > 0 && total === 0 && /^(?:oh|o)$/.test(tokens[k - 1]?.norm ?? '')) group = group * 100 + s
       else break
       k++
     } else if (t !== undefined) {
@@ -96,6 +97,17 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
         total += (group ?? 1) * 1000
         group = undefined
       }
+      k++
+    } else if (
+      /^(?:oh|o)$/.test(w()) &&
+      group !== undefined &&
+      group < 10 &&
+      group > 0 &&
+      total === 0 &&
+      (small(tokens[k + 1]?.norm ?? '') ?? 0) > 0 &&
+      small(tokens[k + 1]!.norm)! < 10
+    ) {
+      // "one oh five"
       k++
     } else if ((w() === 'and' || w() === 'y') && group !== undefined && k > i) {
       // "a hundred and thirty", "treinta y dos"; never "five and two"
@@ -202,6 +214,8 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       // "12 k from lane": thousands written apart; Spanish "k" for "que" is followed by a verb
       if (next?.norm === 'k' && t.value < 1000 && AFTER_K.test(tokens[i + 2]?.norm ?? ''))
         return { from: i, to: i + 2, value: t.value * 1000 }
+      // "2 dozen"
+      if (/^(?:dozen|docenas?|dosenas?)$/.test(tokens[i + 1]?.norm ?? '')) return { from: i, to: i + 2, value: t.value * 12 }
       const h = tail(tokens, i + 1)
       if (h) return { from: i, to: i + 1 + h.length, value: t.value + h.adds }
       return { from: i, to: i + 1, value: t.value }

@@ -65,12 +65,21 @@ const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
   return out
 }
 
+const SINCE = /^(?:since|desde|desde las|till|until|hasta|hasta las)$/
 const CLOCK_LEAD = /^(?:around|about|at|like|by|como|a las|a la|las|la)$/
 const SHORT_TIME = /^(?:minutes?|mins?|minutos?|seconds?|segundos?)$/
 
 /** Times that tell nothing the book keeps: "last night around eight", "lasted ten minutes". Their numbers are no amounts. */
 const absorbed = (items: Item[]): Item[] => {
   const gone = new Set<Item>()
+  // "took 18 tires off so we can get at the face": what it was done for is not told as done
+  const why = items.findIndex((i, k) => k > 0 && has(i, 'so') && items.slice(0, k).some(x => hasCat(x, 'v')))
+  if (why > 0 && !items.slice(0, why).some(x => has(x, 'v:open') || has(x, 'v:uncover'))) {
+    for (const i of items.slice(why)) {
+      if (has(i, 'stop') || has(i, 'comma') || has(i, 'ask?')) break
+      gone.add(i)
+    }
+  }
   for (const [k, i] of items.entries()) {
     if (i.num === undefined || i.unit !== undefined || i.ordinal) continue
     const next = items[k + 1]
@@ -100,6 +109,7 @@ const absorbed = (items: Item[]): Item[] => {
         hasCat(next, 'unit') ||
         has(next, 'more') ||
         !next.senses.length)
+    if (hour && lead && !counts && SINCE.test(lead.text.toLowerCase())) gone.add(i)
     if (hour && lead && CLOCK_LEAD.test(lead.text.toLowerCase()) && items[k - 2]?.date && !counts) gone.add(i)
   }
   return gone.size ? items.filter(i => !gone.has(i)) : items
@@ -136,6 +146,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   const asks: Reading['asks'] = []
   let unread = 0
   let explained = 0
+  let strangeQuestion = false
   let carried: Mood | undefined
   for (const [n, sentence] of sentences(items).entries()) {
     let run = sentence.items
@@ -155,7 +166,10 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         asks.push(ask)
         explained += ask.used
         unread += ask.left
-      } else unread += run.reduce((t, i) => t + Math.max(weightOf(i), i.senses.length ? 0 : 1), 0)
+      } else {
+        unread += run.reduce((t, i) => t + Math.max(weightOf(i), i.senses.length ? 0 : 1), 0)
+        strangeQuestion = true
+      }
       if (explain) trace.push(`asks: ${ask ? `${ask.about} ${JSON.stringify(ask.slots)}` : 'something else'}`)
       // "put 4 loads on north, how many is that?"
       if (cut > 0) run = run.slice(0, cut)
@@ -213,6 +227,12 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
     if (lost) for (const f of found.slice(first)) f.act.leftNumbers += lost
   }
+  // "who wants tamales? I brought 2 dozen", a telephone number: what is counted there is not said to be feed
+  const offTopic = strangeQuestion || items.some(i => has(i, '<phone>'))
+  if (offTopic)
+    for (const f of found)
+      if (f.act.frame === 'load' && f.act.slots.crop === undefined && f.act.slots.box === undefined && f.act.mood === 'fact')
+        f.act.mood = 'hearsay'
   // "'put 7 loads on north' is what I told him": somebody's words
   if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
   summed(found)

@@ -144,7 +144,7 @@ export const scan = (
             s === 'what:hole' ||
             s === 'what:tear' ||
             s === 'item:patch tape' ||
-            (s.startsWith('mat:') && /^(bought|have|got|counted|used|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')),
+            (s.startsWith('mat:') && /^(bought|have|got|counted|used|up|ordered|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')),
         )
       if (w === 'one' || w === 'uno' || w === 'once') {
         // "two corn, one haylage": in a list of counted crops one is a number too
@@ -163,7 +163,12 @@ export const scan = (
         const fits = article
           ? (bare && whats === true && (w === 'un' || w === 'una')) ||
             (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))
-          : whats === true || boxes || (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
+          : whats === true ||
+            boxes ||
+            ((item.unit === 'in' || item.unit === 'ft') &&
+              /^(?:inches|feet)$/.test(tokens[item.to - 1]!.norm) &&
+              /^(?:got|had|about|was|is|another|rained|snowed|fell)$/.test(tokens[i - 1]?.norm ?? '')) ||
+            (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
         if (!fits) continue
       }
       // "to load corn", "for loads of work": a homophone wants a plural or an amount behind it
@@ -203,6 +208,13 @@ export const scan = (
     if (slash) {
       items.push(make(tokens, i, i + slash.words.length, sensesOf(slash, lang)))
       i += slash.words.length
+      continue
+    }
+    // "w/ a loader", "w/o tires"
+    if (t.norm === 'w' && tokens[i + 1]?.norm === '/') {
+      const without = tokens[i + 2]?.norm === 'o' && tokens[i + 2]!.from === tokens[i + 1]!.to
+      items.push(make(tokens, i, i + (without ? 3 : 2), [without ? 'm:no' : 'with']))
+      i += without ? 3 : 2
       continue
     }
     if (t.kind === 'mark') {
@@ -247,7 +259,9 @@ export const scan = (
     }
     const near = slipAt(names, tokens, i, true)
     if (near) {
-      items.push(make(tokens, near.from, near.to, [`pile:${near.name}`], { slip: true }))
+      items.push(
+        make(tokens, near.from, near.to, near.kind === 'box' ? [`box:${near.name}`, 'unit:load'] : [`pile:${near.name}`], { slip: true }),
+      )
       i = near.to
       continue
     }
@@ -268,7 +282,9 @@ export const scan = (
     const prev = items.at(-1)
     const inPlace = prev && ['on', 'off', 'v:patch', 'v:check', 'pileword'].some(s => prev.senses.includes(s))
     if (slip && (inPlace || slip.name.length >= 5 || !COMMON.has(t.norm))) {
-      items.push(make(tokens, slip.from, slip.to, [`pile:${slip.name}`], { slip: true }))
+      items.push(
+        make(tokens, slip.from, slip.to, slip.kind === 'box' ? [`box:${slip.name}`, 'unit:load'] : [`pile:${slip.name}`], { slip: true }),
+      )
       i = slip.to
       continue
     }

@@ -37,8 +37,12 @@ export const bareOf = (items: Item[]): Bare => {
     }
     if (hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop'))) {
       const next = items[k + 1]!
-      out.crops.push({ crop: has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')!, cut: Number(valueOf(i, 'say')!.split(':')[1]) })
-      k++
+      const after = items[k + 2]
+      // "3rd cut haylage" is one
+      const named = has(next, 'cutword') && hasCat(after, 'crop') && !has(after, 'cutword') ? valueOf(after, 'crop') : undefined
+      const crop = named ?? (has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')!)
+      out.crops.push({ crop, cut: Number(valueOf(i, 'say')!.split(':')[1]) })
+      k += named === undefined ? 1 : 2
       continue
     }
     if (hasCat(i, 'crop') && !has(i, 'cutword')) {
@@ -158,7 +162,9 @@ const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
   const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark'))
-  const content = items.filter(i => !isThin(i) || hasCat(i, 'fix'))
+  const said = items.filter(i => !isThin(i) || hasCat(i, 'fix'))
+  // "and it was barn", "3 i mean"
+  const content = has(said[0], 'and') && said.length > 1 ? said.slice(1) : said
   const first = content[0]
   if (!first) return undefined
   const undo = content.findIndex(i => has(i, 'fix:undo'))
@@ -232,7 +238,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   )
     return { kind: 'change', slots: { number: two.num }, wrong: { crop: valueOf(one, 'crop') }, strength: 2, among: true }
   const head = content.slice(0, 3)
-  const no = head.findIndex(i => has(i, 'fix:no'))
+  const meant = content.length <= 4 && /^(?:i mean|sorry|i meant|perdon|digo)$/.test(content.at(-1)!.text.toLowerCase())
+  const no = meant ? 0 : head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
   // "6 not 7", "hill not north": the second is what was wrong
   const not = items.findIndex((i, k) => k > 0 && has(i, 'm:no') && i.tokens.length === 1 && items[k + 1] !== undefined)

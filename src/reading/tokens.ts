@@ -22,6 +22,7 @@ const PATTERN = new RegExp(
     String.raw`(?<clock>\d{1,2}:\d{2}(?:\s?[ap]\.?m\b\.?|[ap]\b)?|\d{1,2}(?:\s?[ap]\.?m\b\.?|[ap]\b))`,
     String.raw`(?<ordinal>\d{1,2}(?:st|nd|rd|th|ra|da|do|er|ro|ta|to|va|vo|°|º|ª)\b)`,
     String.raw`(?<texted>2(?:day|nite|night|morrow|moro|mrw)\b)`,
+    String.raw`(?<before>\bb4\b)`,
     String.raw`(?<thousands>\d{1,3}(?:\.\d{1,3})?k\b)`,
     String.raw`(?<feet>\d{1,4}(?:\.\d+)?\s?['’′](?:\s?\d{1,2}(?:\.\d+)?(?:\s?(?:["”″]|'')|(?![\d'’])))?)`,
     String.raw`(?<inches>\d{1,3}(?:\.\d+)?\s?(?:["”″]|''))`,
@@ -53,6 +54,7 @@ export const tokenise = (text: string, most = Number.POSITIVE_INFINITY): Token[]
     else if (g.glyph !== undefined) put('number', raw, GLYPHS[raw]!)
     else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) put('number', raw.toLowerCase())
     else if (g.link ?? g.phone) put('mark', g.link ? '<link>' : '<phone>')
+    else if (g.before !== undefined) put('word', 'before')
     else if (g.texted !== undefined) put('word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
     else put('mark', raw === '\n' ? '.' : raw)
   }

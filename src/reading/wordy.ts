@@ -32,7 +32,7 @@ export const wordy = (items: Item[], text: string, day: Day): Act[] | undefined 
   if (has(i, 'v:note') && content <= 2) {
     const rest = items.slice(content + 1).filter((x, k) => !(k === 0 && (has(x, 'comma') || has(x, 'mark'))))
     // "apunta 7 viajes" is a log, not a note
-    if (has(i, 'v:put') && items.some(x => x.num !== undefined)) return undefined
+    if (has(i, 'v:put') && items.some(x => x.num !== undefined && (x.unit !== undefined || !has(rest[0], 'q:what')))) return undefined
     if (!rest.length) return undefined
     const first = rest[0]!.tokens[0]!
     const last = rest.at(-1)!.tokens.at(-1)!

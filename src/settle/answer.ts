@@ -169,7 +169,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       if (n.unit === 'load' || n.unit === 'bucket' || n.unit === 'batch')
         return { act: 'fill', slots: { ...slots, count: n.num, ...(n.unit === 'load' ? {} : { unit: n.unit }) } }
       if (n.unit === 'ft') return { act: 'fill', slots: { ...slots, ft: inFt(n) } }
-      if (n.unit === undefined) return { act: 'fill', slots: { ...slots, [n.num! >= 50 ? 'lb' : 'count']: n.num } }
+      const counted = q.drafts[0]?.slots.unit !== undefined ? 500 : 50
+      if (n.unit === undefined) return { act: 'fill', slots: { ...slots, [n.num! >= counted ? 'lb' : 'count']: n.num } }
       return undefined
     }
     if (q.slot === 'count' && type === 'load') {
@@ -196,6 +197,8 @@ export const applied = (q: Question, effect: Effect): Draft[] => {
         if (k === 0 || slots[key] === undefined) slots[key] = v
       }
       if (effect.slots.pile !== undefined || effect.slots.toPile !== undefined) delete slots.strange
+      // "a few buckets", answered by a weight
+      if (effect.slots.lb !== undefined && slots.count === undefined) delete slots.unit
       return { ...d, slots }
     })
   }

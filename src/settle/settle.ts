@@ -13,7 +13,7 @@ import { renamed } from './rename.ts'
 import { answered } from './reply.ts'
 import { edited, fixed } from './revise.ts'
 import { clear, m, nothing, type Settled } from './settled.ts'
-import { askOf, told } from './told.ts'
+import { askOf, LONGEST, told } from './told.ts'
 import { unread } from './unread.ts'
 import { wished } from './wishes.ts'
 
@@ -56,6 +56,7 @@ const answeredOrTold = (r: Reading, c: Context): Settled => {
   if (answer) return answer
   const fix = fixed(r, c)
   if (fix) return fix
+  if (r.asks.length && r.words > LONGEST && !c.message.private && !c.message.addressed) return told({ ...r, asks: [] }, c, [])
   if (r.asks.length && !facts.some(a => a.full && clear(a))) return { ...nothing('answered'), asks: r.asks.map(a => askOf(a, c)) }
   return told(r, c, [])
 }

@@ -11,6 +11,9 @@ import { draftOf } from './draft.ts'
 import { ask, clear, m, nothing, question, record, type Settled } from './settled.ts'
 import { unread } from './unread.ts'
 
+/** Words beyond which a message in the group that records nothing is talk. */
+export const LONGEST = 60
+
 /** What is told: certain clauses are recorded, the first uncertain one is asked about. */
 export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
@@ -62,13 +65,15 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
         n.act.strange !== undefined,
     )
     .filter(n => !(r.chatter && !loud && !n.act.full && n.act.strange === undefined && n.act.used < 5))
-  if (real.length)
+  // a long tale in the group is not asked about
+  const tale = !loud && r.words > LONGEST && !out.recorded.length
+  if (real.length && !tale)
     ask(
       out,
       real.map(n => n.need),
       c,
     )
-  if (!out.recorded.length && !real.length && doubtful.length && (loud || !r.chatter)) {
+  if (!out.recorded.length && !real.length && !tale && doubtful.length && (loud || !r.chatter)) {
     const drafts = doubtful.map(a => draftOf(a, c))
     const ready = drafts.map(d => certain(c, d)).filter(x => 'event' in x)
     if (ready.length && doubtful[0]!.used >= 5) {

@@ -143,7 +143,7 @@ describe('what is too much is refused before it is fetched', () => {
       earOf((_, __, signal) => new Promise((_resolve, reject) => signal!.addEventListener('abort', () => reject(signal!.reason)))),
       { limits: { atLeastMs: 30, msASecond: 0 } },
     )
-    expect((await l.hear(note(), bring)).replies[0]!.text).toMatch(/too long to hear/)
+    expect((await l.hear(note(), bring)).replies[0]!.text).toMatch(/took too long/)
   })
 })
 

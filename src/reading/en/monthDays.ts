@@ -133,7 +133,7 @@ export const ordinalDay = (s: Words, i: number): Found | undefined => {
       return { to: k + 2, said: { ...said, months: which === 'last' ? -1 : which === 'this' ? 0 : 1 } }
   }
   // spelt out ("the third") it is a pick or a cut unless a month stands by it
-  if (!/^\d/.test(s.w[i]!)) return undefined
+  if (!/^\d/.test(s.w[i]!) && !(the && d.n > 12)) return undefined
   if (PICKING.has(before) || s.measure(d.to) || (d.n < 7 && s.alone(the ? i - 1 : i, d.to))) return undefined
   if (BEFORE_DAY.has(before) && before !== 'last' && before !== 'next' && before !== 'past' && before !== 'this')
     return d.n > 6 || ends(s, d.to) ? { to: d.to, said } : undefined

@@ -6,12 +6,12 @@ export const ES_WORDS: Record<string, string> = {
   'v:put':
     'pon, ponme, volvimos a poner, volvi a poner, volvieron a poner, volvimos a echar, acabamos de poner, acabo de poner, acabamos de echar, acabo de echar, acabamos de meter, terminamos de echar, le eche, le echamos, les eche, le puse, le pusimos, le echaron, le puso, bajamos, baje, bajaron, descargue, puse, pusimos, puso, pusieron, pusistes, eche, echamos, echo, echaron, meti, metimos, metio, metieron, vacie, vaciamos, vacio, vaciaron, descargue, descargamos, descargo, descargaron, tire, tiramos, tiraron, lleve, llevamos, llevaron, llevo, agregue, agregamos, poniendo, echando, entraron, cayeron, llegaron, van, llevamos puestos, acarree, acarreamos, trajimos, traje, trajeron, subi, subimos, subieron, hemos puesto, se echaron, se pusieron, se metieron, puce, pusimo, ponimos, dejamos, deje, dejaron, se puso, se echo, he puesto, aviente, aventamos, puci, tiro, dimos, di, apunta, apuntame, anota, anotame, apunte, anote, descarge, baciamos, bacie, hechamos, heche, hecharon, amontonamos, metiendo, jalamos, jale, jalaron, agrege',
   'v:feed':
-    'le dimos, les dimos, dimos, le di, les di, di, dieron, le dieron, les dieron, dio, le dio, les dio, alimente, alimentamos, alimentaron, dimos de comer, di de comer, le eche, les eche, le echamos, les echamos, comieron, se comieron, sacamos pa, servi, servimos, le serví, les servimos, dando, le echaron, les echaron, se le dio, se les dio, se dieron, gastamos, le dimo, le dimos de comer, les dimos de comer, dar de comer, repartimos, reparti, saque, sacamos, sacaron, saco, le sacamos, le saque',
+    'le damos, les damos, damos, le dimos, les dimos, dimos, le di, les di, di, dieron, le dieron, les dieron, dio, le dio, les dio, alimente, alimentamos, alimentaron, dimos de comer, di de comer, le eche, les eche, le echamos, les echamos, comieron, se comieron, sacamos pa, servi, servimos, le serví, les servimos, dando, le echaron, les echaron, se le dio, se les dio, se dieron, gastamos, le dimo, le dimos de comer, les dimos de comer, dar de comer, repartimos, reparti, saque, sacamos, sacaron, saco, le sacamos, le saque',
   'b:feed': 'dale, dar, dales, alimentar',
   'v:take':
     'quitado, quitada, quitados, quitadas, sacada, saque, sacamos, sacaron, saco, quite, quitamos, quitaron, quito, le quitamos, le quite, le saque, le sacamos, cortamos, corte, tumbamos, tumbe, rebanamos, bajamos, sacando, le sacaron, le quitaron, comimos, avanzamos, avance, raspamos, agarramos',
   'v:cover':
-    'tape, tapamos, taparon, tapo, cubri, cubrimos, cubrio, cubrieron, tapando, quedo tapada, quedo tapado, ya quedo tapada, ya esta tapada, ya esta tapado, selle, sellamos, sellaron, cubriendo, enlonamos, se tapo, quedo cubierta, quedo cubierto, quedo sellada, quedo sellado, esta tapado, esta tapada, tapado, tapada, le pusimos el plastico, tapamo, encima',
+    'tape, tapamos, taparon, tapo, cubri, cubrimos, cubrio, cubrieron, tapando, quedo tapada, quedo tapado, ya quedo tapada, ya esta tapada, ya esta tapado, selle, sellamos, sellaron, cubriendo, enlonamos, se tapo, quedo cubierta, quedo cubierto, quedo sellada, quedo sellado, esta tapado, esta tapada, tapado, tapada, le pusimos el plastico, tapamo',
   'b:cover': 'tapar, cubrir, tapa, hay que tapar',
   'v:uncover': 'destape, destapamos, destaparon, destapo, descubrimos, descubri, destapado, destapando',
   'v:roll':
@@ -23,7 +23,7 @@ export const ES_WORDS: Record<string, string> = {
     'le di la vuelta, le dimos la vuelta, le di una vuelta, le dimos una vuelta, le di vuelta, le dimos vuelta, una checada, le dimos una checada, le di una checada, le echamos un ojo, revise, revisamos, revisaron, reviso, cheque, checamos, checaron, checo, di la vuelta, dimos la vuelta, camine, caminamos, inspeccione, mire, miramos, vi, vimos, le eche un ojo, chequie, chequee, chequeamos, checke, recorri, recorrimos, rebise, rebisamos, revisando, anduve viendo, fui a ver, fuimos a ver, pase a ver, checando, ya revise, andube viendo, revisados, revisadas, checkie, chekie, cheke, se ve, se ven, di una vuelta, dimos una vuelta',
   'b:check': 'revisar, checar, revisa, checa',
   'v:pack':
-    'pisando, pisamos, pise, apisonando, apisonamos, compactando, compactamos, compacte, aplastando, aplastamos, pizando, pisaron, apretando, apelmazando',
+    'pasando, pasandole, pasando el tractor, le pasamos el tractor, pasamos el tractor, pisando, pisamos, pise, apisonando, apisonamos, compactando, compactamos, compacte, aplastando, aplastamos, pizando, pisaron, apretando, apelmazando',
   'v:open':
     'abri, abrimos, abrio, abrieron, empezamos, empece, abriendo, destape, destapamos, se abrio, habrimos, habri, abierto, ya abrimos, empezamos a sacar de, comenzamos, empezamos a dar, reabrimos, volvimos a abrir, se empezo',
   'b:open': 'abrir, abre, abran',
@@ -37,15 +37,18 @@ export const ES_WORDS: Record<string, string> = {
   'v:have':
     'tenemos, hay, quedan, tengo, nos quedan, ay, conte, contamos, quedan todavia, tenemos todavia, todavia hay, todavia tenemos, son',
   'v:use': 'use, usamos, gaste, gastamos, usaron, gastaron, ocupamos, ocupe, se usaron, se gastaron, perdimos',
-  'v:measure': 'medi, medimos, mide, midio, midieron, quedo, quedo de, salio, salio de, son, es, tiene, mido, medida, mides, miden',
+  'v:measure':
+    'medi, medimos, mide, midio, midieron, quedo, quedo de, salio, salio de, son, es, tiene, mido, medida, mides, miden, pase la cinta, pasamos la cinta, le pase la cinta, le pasamos la cinta, medi con la cinta',
   'v:remind':
-    'recuerdame, recordarme, acuerdame, recuerdanos, recuerda, que no se me olvide, recuerdenme, recordatorio, acuerdenme, recuerdele, recuerdale, hazme acordar, no me dejes olvidar, acuerdanos',
+    'ponme un recordatorio, pon un recordatorio, hazme un recordatorio, avisame, avisanos, avisenme, avisenos, recuerdame, recordarme, acuerdame, recuerdanos, recuerda, que no se me olvide, recuerdenme, recordatorio, acuerdenme, recuerdele, recuerdale, hazme acordar, no me dejes olvidar, acuerdanos',
   'v:note': 'nota, apunta, anota, notas, apuntale, para que quede, apunta esto, anota esto',
   'v:new':
     'nueva pila, pila nueva, nuevo monton, empezamos pila, empezamos una pila, empezar pila, haz una pila, hacer una pila, otra pila, nueva, nuevo, empezamos una pila nueva, empezamos pila nueva, vamos a hacer una pila, empiezo pila, agrega una pila, monton nuevo, silo nuevo, crear pila, crea una pila, empece una pila, empece pila, abre una pila nueva, agrega pila, pila nueva que se llama',
-  'v:call': 'llamada, llamado, se llama, que se llama, le decimos, le vamos a decir, de nombre, nombre, le pusimos',
+  'v:call':
+    'que se llame, se llame, que se va a llamar, se va a llamar, llamada, llamado, se llama, que se llama, le decimos, le vamos a decir, de nombre, nombre, le pusimos',
   'v:alias': 'tambien le decimos, o, tambien llamada, tambien llamado, alias, tambien se llama, le dicen, le decimos, tambien le dicen',
-  'v:weigh': 'pesamos, pesaron, pese, peso, pesó, boleta, boleta de la bascula, ticket, la bascula dice, en la bascula, dio en la bascula',
+  'v:weigh':
+    'traia, traian, pesaba, pesaban, pesamos, pesaron, pese, peso, pesó, boleta, boleta de la bascula, ticket, la bascula dice, en la bascula, dio en la bascula',
   'v:hold': 'carga, cabe, caben, lleva, agarra, hace, pesa, trae, aguanta, le caben, le cabe, cargan, pesan',
   'v:milk':
     'en ordeno, en ordeña, ordeno, ordeñando, ordenando, ordeñamos, ordenamos, en ordeña, en ordena, estamos ordeñando, en la ordeña, ordena, ordeña, ordenamos ahora, hordenando, hordeñando, hordenamos',
@@ -111,7 +114,8 @@ export const ES_WORDS: Record<string, string> = {
     'plastico, plasticos, lona plastica, hule, hules, nylon, nailon, naylon, plastiko, platico, plasticco, cubierta, cubiertas, nilon, plastikos, tapa, tapadera, pelicula, plstico, polietileno',
   'mat:second plastic':
     'segundo plastico, otro plastico, plastico de encima, doble plastico, segunda capa de plastico, segunda lona, segunda capa, otro plastico encima',
-  'mat:barrier film': 'barrera de oxigeno, pelicula barrera, film barrera, plastico delgado, plastico barrera, barrera',
+  'mat:barrier film':
+    'barrera de oxigeno, pelicula de barrera, pelicula barrera, film barrera, plastico delgado, plastico barrera, barrera',
   'mat:mesh': 'malla, mallas, red, redes, maya, mayas, malla de proteccion',
   'mat:tarp': 'lona, lonas',
   'mat:tires': 'llantas, llanta, yantas, yanta, neumaticos, llantaz, gomas, llantas viejas, ruedas, lantas, llants',
@@ -160,7 +164,7 @@ export const ES_WORDS: Record<string, string> = {
   'sky:wind':
     'viento, aire, aires, ventarron, aironazo, airazo, vientos, ventarrones, biento, venteo, ventisca de aire, aigre, ventolera, rafagas',
   'sky:rain':
-    'lluvia, llovio, aguacero, llover, llovizna, lluvias, yovio, llobio, agua de lluvia, tormenta, lloviendo, yuvia, chubasco, aguaceros, de lluvia, lluvio, yobio, agua',
+    'lluvia, llovieron, llovio, aguacero, llover, llovizna, lluvias, yovio, llobio, agua de lluvia, tormenta, lloviendo, yuvia, chubasco, aguaceros, de lluvia, lluvio, yobio, agua',
   'sky:snow': 'nieve, nevo, nevada, nevando, niebe, nebo',
   'sky:freeze': 'helada, helo, heladas, congelo, se congelo, ielo, elada, elo, hielo, escarcha, heló, congelado, yelo, helando',
   'sky:thaw': 'deshielo, deshelo, se derritio, descongelo, deshielando, se deshelo, desielo, derritiendo, derritio, se descongelo',
@@ -262,7 +266,7 @@ export const ES_WORDS: Record<string, string> = {
     'viajes, cargas, llevamos, hoy, maiz, alfalfa, van, trocas, hay en, ay en, pusimos, puesto, metimos, echamos, hemos metido, tiene, en total',
   pileword: 'pila, pilas, monton, montones, silo, bunker, la pila, el monton, pla, plia, montn, piila, pilla, el silo',
   'where:place':
-    'pared, lado, orilla, esquina, punta, arriba, abajo, norte, sur, lado este, orilla este, pared este, punta este, esquina este, del este, al este, oeste, poniente, oriente, frente, atras, medio, centro, enmedio, en medio, muro, camino, rampa, fondo, barda, cerco, izquierdo, derecho, izquierda, derecha, costado, encima, porton, carretera, lomo, esqina, orillita, puerta, mitad, parte, cerca, entrada, lateral, borde, cabecera',
+    'por encima, pared, lado, orilla, esquina, punta, arriba, abajo, norte, sur, lado este, orilla este, pared este, punta este, esquina este, del este, al este, oeste, poniente, oriente, frente, atras, medio, centro, enmedio, en medio, muro, camino, rampa, fondo, barda, cerco, izquierdo, derecho, izquierda, derecha, costado, encima, porton, carretera, lomo, esqina, orillita, puerta, mitad, parte, cerca, entrada, lateral, borde, cabecera',
   prepWhere:
     'por, cerca de, cerca, junto a, junto al, junto, del lado, al lado de, al lado, a un lado de, a un lado, hacia, a lo largo de, x, pegado a, pegado al, debajo de, por la parte de, atras de, detras de',
   'fix:make':
@@ -290,8 +294,8 @@ export const ES_WORDS: Record<string, string> = {
     'no se unos cuantos, no se cuantos, no se unos, no se como unos, unos, unas, algunos, algunas, unos cuantos, unas cuantas, varios, varias, muchos, muchas, un chingo, un monton de, bastante, bastantes, un poco, poquito, tantito, hartos, hartas, algo de, algunas cuantas, unos pocos, unas pocas, un chorro, un poco de, un titipuchal, un bonche, bonche, mucho, mucha, poco, pocos, un resto, muchisimo, varias veces, todo el dia, toda la manana, como unos, como unas, no se cuantos, un buen',
   approx:
     'como, mas o menos, aproximadamente, unos, unas, alrededor de, casi, por ahi de, como unos, como unas, cerca de, aprox, por hay de, calculo, mas o menos como, ahi como, ay como',
-  so: 'para que podamos, pa que podamos, para poder, pa poder',
+  so: 'para que no, pa que no, pa q no, para q no, para que, pa que, para q, pa q, para que podamos, pa que podamos, para poder, pa poder',
   but: 'pero, nomas que, sino',
   filler:
-    'asi como vamos, vamos, no se que, no se quien, no se como, quien sabe, encontre, encontramos, encontraron, halle, hallamos, fijate que, fijese que, que los, que le, que se, que ya, el, la, los, las, un, una, lo, le, les, se, me, te, nos, su, sus, mi, ya, pues, este, esta, estan, esto, eso, ese, esa, esos, esas, oye, oiga, bueno, ok, okey, de, del, a, al, en, con, que, q, hoy, ahorita, ahora, ay, hay, aqui, ahi, alla, son, es, fue, fueron, era, eran, ha, han, he, hemos, haber, por, para, pa, x, hola, buenas, buenos dias, buenas tardes, buenas noches, jefe, patron, compa, gracias, porfa, muy, todo, toda, todos, todas, estos, estas, si, tambien, solo, nomas, nada mas, apenas, acabo de, acabamos de, recien, otra vez, y, o, porque, como, asi, entonces, andamos, anda, ando, quedo, quedaron, quedamos, con el, las vacas, vacas, hey, eh, este pues, mano, wey, guey, amigo, don, senor, senora, onda, que onda, q onda, mira, mire, fijate, fijese, cada, mismo, misma, ayer, dice, digo, buen, buena, nuevo, nuevos, completo, completa, completos, bien, lleno, llena, llenos, llenas, grande, grandes, chico, chicos, chiquito, chiquitos, mediano, medianos, temprano, tarde, rato, hace rato, hace un rato, cuando, despues de comer, antes de comer, antes de la ordena, despues de la ordena, al final, finalmente, por fin, gracias a dios, la verdad, tiene, tienen, hicimos, estuvo, estubo, estaba, estaban, estaba bien, fuerte, duro, recio, feo, gacho, mucho, gruesa, grueso, ahi les va, les aviso, aviso, reporte, les digo, para que sepan, por si acaso, ok jefe, va, vale, sale, listo, lista, listos, de la bascula, en la bascula, segun la bascula, por bascula, bascula, en bascula, pesados, pesadas, pesado, de peso, por ahora, de una vez, entre todos, entre, nosotros, yo, ellos, ella, nadie mas, mas, cosa, cosas, parte, tanto, tantos, tambien hoy, desde, hasta, sobre, ademas, del rancho, de ahi, eramos, somos, soy, habla, aca, ay les va, junto, juntos, cayo, cayeron, callo, caio, calleron, cayendo, pego, hubo, ubo, habia, hizo, hiso, izo, tuvimos, llego, vino, hacia, otra, otro, pies, antes, ratito, puro, pura, puros, primero, nada',
+    'oigan, andan, se me olvido anotar, se me olvido apuntar, se me olvido anotarlo, se me olvido apuntarlo, se me olvido decirles, se me olvido avisar, se me paso anotar, se me paso apuntar, no se que fue, no se quien fue, no se quien, no sabemos que fue, quien sabe que fue, sepa que fue, asi como vamos, vamos, no se que, no se quien, no se como, quien sabe, encontre, encontramos, encontraron, halle, hallamos, fijate que, fijese que, que los, que le, que se, que ya, el, la, los, las, un, una, lo, le, les, se, me, te, nos, su, sus, mi, ya, pues, este, esta, estan, esto, eso, ese, esa, esos, esas, oye, oiga, bueno, ok, okey, de, del, a, al, en, con, que, q, hoy, ahorita, ahora, ay, hay, aqui, ahi, alla, son, es, fue, fueron, era, eran, ha, han, he, hemos, haber, por, para, pa, x, hola, buenas, buenos dias, buenas tardes, buenas noches, jefe, patron, compa, gracias, porfa, muy, todo, toda, todos, todas, estos, estas, si, tambien, solo, nomas, nada mas, apenas, acabo de, acabamos de, recien, otra vez, y, o, porque, como, asi, entonces, andamos, anda, ando, quedo, quedaron, quedamos, con el, las vacas, vacas, hey, eh, este pues, mano, wey, guey, amigo, don, senor, senora, onda, que onda, q onda, mira, mire, fijate, fijese, cada, mismo, misma, ayer, dice, digo, buen, buena, nuevo, nuevos, completo, completa, completos, bien, lleno, llena, llenos, llenas, grande, grandes, chico, chicos, chiquito, chiquitos, mediano, medianos, temprano, tarde, rato, hace rato, hace un rato, cuando, despues de comer, antes de comer, antes de la ordena, despues de la ordena, al final, finalmente, por fin, gracias a dios, la verdad, tiene, tienen, hicimos, estuvo, estubo, estaba, estaban, estaba bien, fuerte, duro, recio, feo, gacho, mucho, gruesa, grueso, ahi les va, les aviso, aviso, reporte, les digo, para que sepan, por si acaso, ok jefe, va, vale, sale, listo, lista, listos, de la bascula, en la bascula, segun la bascula, por bascula, bascula, en bascula, pesados, pesadas, pesado, de peso, por ahora, de una vez, entre todos, entre, nosotros, yo, ellos, ella, nadie mas, mas, cosa, cosas, parte, tanto, tantos, tambien hoy, desde, hasta, sobre, ademas, del rancho, de ahi, eramos, somos, soy, habla, aca, ay les va, junto, juntos, cayo, cayeron, callo, caio, calleron, cayendo, pego, hubo, ubo, habia, hizo, hiso, izo, tuvimos, llego, vino, hacia, otra, otro, pies, antes, ratito, puro, pura, puros, primero, nada',
 }

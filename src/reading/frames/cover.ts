@@ -9,8 +9,20 @@ const countOf = (p: Pool, at: number): number | undefined => {
   for (let k = at - 1; k >= 0 && k >= at - 3; k--) {
     const i = p.items[k]!
     if (p.free(k) && i.num !== undefined && i.unit === undefined) return p.take(k)!.num
-    if (!isThin(i) && !has(i, 'more') && !i.sides && i.senses.length > 0 && !has(i, 'with')) return undefined
+    if (!isThin(i) && !has(i, 'more') && !i.sides && i.senses.length > 0 && !has(i, 'with')) break
   }
+  // "plastic 50x150, tires 265"
+  const next = p.items[at + 1]
+  const end = p.items[at + 2]
+  if (
+    next &&
+    p.free(at + 1) &&
+    next.num !== undefined &&
+    next.unit === undefined &&
+    !next.ordinal &&
+    (!end || has(end, 'comma') || has(end, 'and'))
+  )
+    return p.take(at + 1)!.num
   return undefined
 }
 
@@ -27,8 +39,9 @@ const sidesBy = (p: Pool, at: number): number[] | undefined => {
 
 /** "on it", "on north", or "on" and nothing more behind a material. */
 export const isLaidOn = (p: Pool, at: number): boolean => {
-  const on = p.items[at + 1]
-  const under = p.items[at + 2]
+  const again = has(p.items[at + 1], 'back') ? 1 : 0
+  const on = p.items[at + 1 + again]
+  const under = p.items[at + 2 + again]
   return (
     has(on, 'on') &&
     /^on$/.test(on!.tokens[0]!.norm) &&
@@ -46,10 +59,23 @@ export const cover = (p: Pool): Found | undefined => {
   const verb = p.sense('v:cover')
   // "lifted the net off lane": a sheet or net that people lift is taken off
   const take = p.find(i => has(i, 'v:take') || (has(i, 'v:lift') && p.sense('off') >= 0))
-  const put = p.find(i => has(i, 'v:put'))
+  const put = p.find(
+    i =>
+      has(i, 'v:put') ||
+      // "used 40 bags around the bottom": laid there; "arrimamos tierra"
+      (has(i, 'v:use') && p.find(x => has(x, 'prepWhere') && /^(?:around|along|alrededor)$/.test(x.text.toLowerCase())) >= 0) ||
+      (has(i, 'v:push') && p.sense('mat:dirt', 'mat:gravel') >= 0),
+  )
   const base = p.sense('b:cover', 'b:uncover', 'b:roll', 'b:take')
   const back = p.sense('back')
-  const mats = p.items.map((i, k) => ({ i, k })).filter(x => hasCat(x.i, 'mat'))
+  // "la orilla del plastico" says where
+  const mats = p.items
+    .map((i, k) => ({ i, k }))
+    .filter(
+      ({ i, k }) =>
+        hasCat(i, 'mat') &&
+        !(k > 1 && has(p.items[k - 1], 'off') && /^(?:orillas?|bordes?|edges?|lados?)$/.test(p.items[k - 2]!.text.toLowerCase())),
+    )
   const first = mats[0]
   const pileAt = p.cat('pile')
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
@@ -70,8 +96,18 @@ export const cover = (p: Pool): Found | undefined => {
   const gotOn = first !== undefined && p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k < first.k) >= 0 && isLaidOn(p, first.k)
   const second =
     first !== undefined && pileAt > first.k && has(first.i, 'mat:second plastic') && p.relation(pileAt) === 'on' && p.cat('v') < 0
+  // "barrier film and 50x150 plastic on creek, done"
+  const laid = mats.at(-1)
+  const listed =
+    laid !== undefined &&
+    pileAt > laid.k &&
+    p.relation(pileAt) === 'on' &&
+    p.cat('v') < 0 &&
+    (mats.length > 1 || p.find(i => i.sides !== undefined) >= 0) &&
+    mats.every(x => SHEETS.has(valueOf(x.i, 'mat')!) || valueOf(x.i, 'mat') === 'mesh' || counted(valueOf(x.i, 'mat')!))
   const verbless =
     given ||
+    listed ||
     gotOn ||
     second ||
     (first !== undefined &&
@@ -132,7 +168,7 @@ export const cover = (p: Pool): Found | undefined => {
           : off
             ? 'off'
             : 'on'
-  p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use', 'v:lift')
+  p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use', 'v:lift', 'v:push')
   out.order = verb < 0 && bare < 0 && roll < 0 && take < 0 && put < 0 && !noWord
   takePile(p, out)
   let vague = false
@@ -170,12 +206,13 @@ export const cover = (p: Pool): Found | undefined => {
     else out.several!.unshift({ material: 'plastic', change: 'on', ...size })
   }
   // "covered north", "covered north with 240 tires": a sheet went on
-  if (verb >= 0 && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh'))
+  const onTop = verb >= 0 && /^(?:encima|arriba)$/.test(p.items[verb]!.text.toLowerCase()) && out.several!.length > 0
+  if (verb >= 0 && !onTop && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh'))
     out.several!.unshift({ material: 'plastic', change: 'on' })
   if (bare >= 0 && !out.several!.length) out.several!.push({ material: 'plastic', change: 'off' })
   if (takeVague(p)) vague = true
   if (vague) out.vague = true
-  p.takeAll('back', 'total', 'what:loose edge', 'thing:face', 'm:tell')
+  p.takeAll('back', 'total', 'what:loose edge', 'thing:face', 'm:tell', ...(noWord ? ['thing:gone'] : []))
   takeWhere(p, false)
   takeColour(p)
   if (!out.several!.length) return undefined

@@ -7,12 +7,14 @@ import { type Found, inFt, inLb, takeColour, takeCrop, takePile, takeWhere } fro
 const takeDims = (p: Pool, out: Record<string, unknown>): number => {
   let n = 0
   const key = { width: 'widthFt', length: 'lengthFt', height: 'heightFt', top: 'topWidthFt', wall: 'wallFt' } as Record<string, string>
+  // "width 43, height 8": the words stand before their numbers
+  const before = p.find(i => hasCat(i, 'dim')) >= 0 && p.find(i => hasCat(i, 'dim')) < p.find(i => i.num !== undefined && !i.ordinal)
   for (let k = 0; k < p.items.length; k++) {
     const i = p.items[k]!
     if (!p.free(k) || i.num === undefined || i.ordinal) continue
     const v = inFt(i)
     if (v === undefined) continue
-    let at = k + 1
+    let at = before ? p.items.length : k + 1
     while (p.items[at] && isThin(p.items[at]!) && !hasCat(p.items[at], 'dim')) at++
     const next = p.items[at]
     if (next && hasCat(next, 'dim') && p.free(at)) {
@@ -71,7 +73,7 @@ const takeName = (p: Pool, from: number): string | undefined => {
   let k = from
   // "called pad 3": only the plain word for a pile is no part of a name
   // "on the tank lot": nor is the word before the place
-  while (p.free(k) && isBeforeName(p.items[k]!)) k++
+  while (p.free(k) && (isBeforeName(p.items[k]!) || (k === from && has(p.items[k], 'comma')))) k++
   let end = k
   while (p.free(end) && end - k < 4) {
     const i = p.items[end]!

@@ -9,7 +9,14 @@ export const feed = (p: Pool): Found | undefined => {
   // "echamos al mixer 12 mil de old slab": into the mixer is to the cows
   const mixed = p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
   const toCows = p.sense('to:cows') >= 0
-  const verb = p.find(i => has(i, 'v:feed') || (mixed && has(i, 'v:put')) || (toCows && (has(i, 'v:put') || has(i, 'v:pitch'))))
+  // "cows got 10800"
+  const got = p.find(
+    (i, k) =>
+      has(i, 'v:have') && /^(?:got|had)$/.test(i.text.toLowerCase()) && has(p.items[k - 1], 'animal:cow') && (p.after(k)?.num ?? 0) >= 500,
+  )
+  const verb = p.find(
+    (i, k) => k === got || has(i, 'v:feed') || (mixed && has(i, 'v:put')) || (toCows && (has(i, 'v:put') || has(i, 'v:pitch'))),
+  )
   const take = verb < 0 ? p.sense('v:take') : -1
   const base = verb < 0 && take < 0 ? p.sense('b:feed', 'b:take') : -1
   const offPile = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0
@@ -48,6 +55,11 @@ export const feed = (p: Pool): Found | undefined => {
   )
     out.bias! -= 2
   takeCrop(p)
+  // "fed a few buckets": how many is asked, of what is told
+  if (!amount(out.slots) && hasVague(p)) {
+    if (p.sense('unit:bucket') >= 0) out.slots.unit = 'bucket'
+    else if (p.sense('unit:batch') >= 0) out.slots.unit = 'batch'
+  }
   if (takeVague(p)) out.vague = true
   p.takeAll(
     'to:cows',

@@ -170,6 +170,8 @@ export const patch = (p: Pool): Found | undefined => {
   const what = p.find(i => has(i, 'what:hole') || has(i, 'what:tear') || has(i, 'what:loose edge'))
   const tape = p.find(i => has(i, 'item:patch tape'))
   if (covers && what < 0 && tape < 0) return undefined
+  // "put the tape on the face": to measure it
+  if (base >= 0 && tape === base && what < 0 && p.sense('thing:face', 'dim:width', 'dim:length', 'dim:height') >= 0) return undefined
   if (p.find(i => i.sides !== undefined || has(i, 'mat:tires')) >= 0) return undefined
   // "patched 3 holes and put the mesh back on" is two deeds
   const relaid = p.find(
@@ -178,7 +180,7 @@ export const patch = (p: Pool): Found | undefined => {
   if (verb >= 0 && relaid >= 0) out.bias! -= 4
   p.take(verb >= 0 ? verb : base)
   // "put tape on 3 holes"
-  out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put') >= 0)
+  out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put', 'v:have', 'v:buy') >= 0)
   const n = p.find(i => i.num !== undefined && (hasCat(i, 'what') || i.unit === undefined))
   if (n >= 0) {
     const i = p.take(n)!

@@ -1,11 +1,17 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { countsUnknown, WEIGHT } from './amounts.ts'
-import { type Found, hasVague, inLb, isEach, takeColour, takeCrop, takePile, takeVague } from './slots.ts'
+import { type Found, hasVague, inLb, isEach, isField, takeColour, takeCrop, takePile, takeVague } from './slots.ts'
 
 /** Feed put on a pile. */
 export const load = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
+  // "hauled 7 ton of shop over to creek": from pile to pile
+  if (
+    p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off' && !isField(p, k)) >= 0 &&
+    p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0
+  )
+    return undefined
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
   // "north took 9 ton of haylage": the pile is who took it
   const took = p.sense('v:take')
@@ -73,9 +79,18 @@ export const load = (p: Pool): Found | undefined => {
     p.cat('pile') >= 0 &&
     p.items.length <= 5 &&
     p.items.every(i => isThin(i) || hasCat(i, 'crop') || hasCat(i, 'pile') || hasCat(i, 'say'))
+  // "9 tons on north": of what will be asked
+  const bareWeight =
+    weight >= 0 &&
+    verb < 0 &&
+    base < 0 &&
+    cropAt < 0 &&
+    p.cat('v') < 0 &&
+    p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0 &&
+    p.items.length <= 7
   if (at < 0 && bucket < 0 && weight < 0 && verb < 0 && base < 0 && bareLoad < 0 && !again && !some && !bareCrop && !inAll && !bareThing)
     return undefined
-  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again && !inAll) return undefined
+  if (at < 0 && bareLoad < 0 && cropAt < 0 && verb < 0 && base < 0 && !again && !inAll && !bareWeight) return undefined
   // "3 loads to go on north"
   if (p.sense('thing:left') >= 0 && verb < 0) return undefined
   if (p.find(i => hasCat(i, 'thing') && has(i, 'thing:spoiled')) >= 0) return undefined
@@ -207,6 +222,7 @@ export const load = (p: Pool): Found | undefined => {
       out.slots.box !== undefined ||
       verb >= 0 ||
       again ||
+      bareWeight ||
       (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
   return out
 }

@@ -1,7 +1,7 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { amount, takeAmount } from './amounts.ts'
-import { type Found, inFt, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
+import { type Found, inFt, isField, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
 
 const MOVED = /^(?:avanz|advanc|mov(?:ed|io|imos)|gain)/
 
@@ -26,7 +26,7 @@ export const face = (p: Pool): Found | undefined => {
     out.slots.leftFt = inFt(i)
   } else out.slots.atFt = inFt(i)
   takePile(p, out)
-  p.takeAll('v:have', 'unit:ft', 'v:measure', 'v:put', 'v:feed', 'v:take', 'v:break')
+  p.takeAll('v:have', 'unit:ft', 'v:measure', 'v:put', 'v:feed', 'v:take', 'v:break', 'v:test')
   takeColour(p)
   out.bias! += 1
   out.full = true
@@ -51,7 +51,10 @@ export const empty = (p: Pool): Found | undefined => {
 /** What was pushed from one pile on another. */
 export const shift = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  const verb = p.sense('v:push')
+  const push = p.sense('v:push')
+  const from = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off' && !isField(p, k))
+  const onto = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on')
+  const verb = push < 0 && from >= 0 && onto >= 0 ? p.sense('v:put') : push
   const base = verb < 0 ? p.sense('b:push') : -1
   if (verb < 0 && base < 0) return undefined
   const first = p.cat('pile')

@@ -73,6 +73,12 @@ export const takePile = (p: Pool, out: Found, slot = 'pile', want?: 'on' | 'off'
   else p.takeSense('pileword')
 }
 
+/** "from the north field", "del lote norte": where it was cut, though a pile has the name too. */
+export const isField = (p: Pool, at: number): boolean => {
+  const field = /^(?:field|fld|place|farm|campo|lote|potrero|parcela)$/
+  return field.test(p.items[at + 1]?.text.toLowerCase() ?? '') || field.test(p.items[at - 1]?.text.toLowerCase() ?? '')
+}
+
 const nextSolid = (p: Pool, k: number): number => {
   let j = k + 1
   while (p.items[j] && isThin(p.items[j]!)) j++
@@ -211,8 +217,14 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
     ) {
       end += 2
     }
+    // "along the top", "under the tires": how it lies there is kept, "by" and "at" say nothing more
+    const lies =
+      from > k &&
+      /^(?:along|around|under|underneath|behind|beside|below|above|between|across|inside|outside|debajo|detras|atras|alrededor)$/.test(
+        i.text.toLowerCase(),
+      )
     const text = p.items
-      .slice(from, end)
+      .slice(lies ? k : from, end)
       .map(x => x.text.toLowerCase())
       .join(' ')
     if (not?.test(text)) continue
@@ -224,6 +236,14 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
 
 /** "each" near a number multiplies it by the count. */
 export const isEach = (p: Pool, at: number): boolean => {
+  // "cada uno traia 14,200"
+  for (let k = at - 1; k >= 0 && k >= at - 3; k--) {
+    if (has(p.items[k], 'each')) {
+      p.used[k] = 1
+      return true
+    }
+    if (p.items[k]!.num !== undefined || has(p.items[k], 'comma')) break
+  }
   for (let k = at + 1; k <= at + 2 && k < p.items.length; k++) {
     if (has(p.items[k], 'each')) {
       p.used[k] = 1

@@ -32,6 +32,8 @@ export const supply = (p: Pool): Found | undefined => {
   const thing = p.find(i => hasCat(i, 'mat') || hasCat(i, 'item'))
   const sides = p.find(i => i.sides !== undefined)
   if (thing < 0 && sides < 0) return undefined
+  // "used 40 bags around the bottom" is laid on
+  if (use >= 0 && p.find(x => has(x, 'prepWhere') && /^(?:around|along|alrededor)$/.test(x.text.toLowerCase())) >= 0) return undefined
   if (p.cat('pile') >= 0 || p.sense('v:cover') >= 0) out.bias! -= 2
   const i = thing >= 0 ? p.take(thing)! : undefined
   const item = i ? (valueOf(i, 'mat') ?? valueOf(i, 'item')!) : 'plastic'

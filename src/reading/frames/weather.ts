@@ -5,7 +5,7 @@ import { type Found, takeColour } from './slots.ts'
 const SIZES = /^stone:/
 
 /** "12 below", "10 grados bajo cero" lie on the other side of zero, °F. */
-const degrees = (i: Item): number => (/\b(below|bajo)\b/i.test(i.text) ? -Math.abs(i.num!) : i.num!)
+const degrees = (i: Item, before?: Item): number => (/\b(below|bajo)\b/i.test(i.text) || before?.text === '-' ? -Math.abs(i.num!) : i.num!)
 
 /** Weather that came. */
 export const weather = (p: Pool): Found | undefined => {
@@ -25,6 +25,9 @@ export const weather = (p: Pool): Found | undefined => {
   )
     out.bias! -= 2
   const kind = valueOf(p.items[sky], 'sky')!
+  // "no hail, just 2 inches of rain" is two
+  if (p.find((i, k) => k > sky && hasCat(i, 'sky') && !has(i, `sky:${kind}`) && p.items.slice(sky, k).some(x => has(x, 'comma'))) >= 0)
+    out.bias! -= 2
   // "blowing": a verb alone is not yet weather without a speed or a time
   out.slots.kind = kind
   p.takeAll(`sky:${kind}`)
@@ -41,7 +44,7 @@ export const weather = (p: Pool): Found | undefined => {
   const mph = p.num(['mph'])
   if (mph >= 0) out.slots.mph = p.take(mph)!.num
   const deg = p.num(['degF'])
-  if (deg >= 0) out.slots.degF = degrees(p.take(deg)!)
+  if (deg >= 0) out.slots.degF = degrees(p.take(deg)!, p.items[deg - 1])
   const bare = p.num([undefined])
   if (bare >= 0) {
     const clock =
@@ -50,7 +53,7 @@ export const weather = (p: Pool): Found | undefined => {
       (kind === 'hail' || p.items[bare + 1] === undefined || !hasCat(p.items[bare + 1], 'unit'))
     if (clock) p.take(bare)
     else if (kind === 'wind') out.slots.mph = p.take(bare)!.num
-    else if (kind === 'freeze' || kind === 'heat') out.slots.degF = p.take(bare)!.num
+    else if (kind === 'freeze' || kind === 'heat') out.slots.degF = degrees(p.take(bare)!, p.items[bare - 1])
     else if (kind === 'rain' || kind === 'snow') {
       // "rained 2": inches are how rain is told here
       out.slots.inches = p.take(bare)!.num
