@@ -53,7 +53,8 @@ const RULES: [string, (x: Seen) => boolean][] = [
     x =>
       x.s('q:who') &&
       !(AROUND.test(x.text) && !x.c('pile') && !x.c('mat')) &&
-      (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) && (x.c('mat') || x.c('pile'))) ||
+      (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) &&
+        (x.c('mat') || (x.c('pile') && !x.items.some(i => i.senses.length === 0)))) ||
         VERB_TYPES.some(([s]) => x.s(s)) ||
         /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(
           x.text,

@@ -1,106 +1,8 @@
-import { cover } from './frames/cover.ts'
-import { box, pile, ration, size, test } from './frames/facts.ts'
-import { feed, spoil } from './frames/feed.ts'
-import { check, damage, patch } from './frames/harm.ts'
-import { harvest } from './frames/harvest.ts'
-import { load } from './frames/load.ts'
-import { pack } from './frames/pack.ts'
-import { empty, face, open, shift } from './frames/pileLife.ts'
-import type { Found } from './frames/slots.ts'
-import { supply } from './frames/supply.ts'
-import { weather } from './frames/weather.ts'
+import { FRAMES } from './frames/rules.ts'
+import { type Gates, gates } from './gates.ts'
 import { has, hasCat, type Item } from './item.ts'
 import { isThin, Pool, weightOf } from './pool.ts'
 import type { Act, FrameName } from './reading.ts'
-
-type Frame = (p: Pool) => Found | undefined
-
-interface Rule {
-  name: FrameName
-  frame: Frame
-  /** One of these senses or categories (`cat:`) must be in the clause; a cheap gate before the frame itself. */
-  needs: string[]
-  /** What a clause without its own verb may lean on, after a clause of this frame. */
-  ghost?: string
-}
-
-/** The frames, in the order that breaks a tie. */
-export const FRAMES: Rule[] = [
-  { name: 'pile', frame: pile, needs: ['v:new'] },
-  { name: 'box', frame: box, needs: ['v:hold'] },
-  { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
-  { name: 'shift', frame: shift, needs: ['v:push', 'b:push', 'v:put'] },
-  { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
-  { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre', 'approx'] },
-  { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'], ghost: 'v:patch' },
-  { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'], ghost: 'what:hole' },
-  { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
-  { name: 'pack', frame: pack, needs: ['v:pack'] },
-  { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
-  { name: 'face', frame: face, needs: ['thing:face', 'thing:left', 'thing:at'] },
-  { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
-  {
-    name: 'load',
-    frame: load,
-    needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more', 'v:weigh', 'total', 'lb', 'ton', 'tonne'],
-    ghost: 'v:put',
-  },
-  {
-    name: 'feed',
-    frame: feed,
-    needs: ['v:feed', 'to:cows', 'v:take', 'b:feed', 'b:take', 'batch', 'off', 'cat:group', 'unit:head'],
-    ghost: 'v:feed',
-  },
-  { name: 'open', frame: open, needs: ['v:open', 'b:open', 'v:uncover'] },
-  { name: 'empty', frame: empty, needs: ['thing:gone'] },
-  { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
-  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use', 'thing:out'], ghost: 'v:have' },
-  { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
-]
-
-/** For each item, a bit for each rule whose gate it opens, and for each that could lean on the verb it carries. */
-interface Gates {
-  open: Int32Array
-  own: Int32Array
-}
-
-/** The rules with this need, a bit each; a need is a sense, a unit, `sides`, or `cat:` with a category. */
-const rulesWith = (fits: (r: Rule) => boolean): number => FRAMES.reduce((bits, r, k) => (fits(r) ? bits | (1 << k) : bits), 0)
-
-const SIDES = rulesWith(r => r.needs.includes('sides'))
-// worked out once for each sense and unit: the same words come in every message
-const opens = new Map<string, number>()
-const leans = new Map<string, number>()
-const kept = (of: Map<string, number>, key: string, fits: (r: Rule) => boolean): number => {
-  let bits = of.get(key)
-  if (bits === undefined) {
-    bits = rulesWith(fits)
-    of.set(key, bits)
-  }
-  return bits
-}
-
-const gates = (items: Item[]): Gates => {
-  const open = new Int32Array(items.length)
-  const own = new Int32Array(items.length)
-  for (let k = 0; k < items.length; k++) {
-    const i = items[k]!
-    let bits = i.sides ? SIDES : 0
-    let verbs = 0
-    for (const s of i.senses) {
-      // a name of this farm is in no table, but its category is
-      const at = s.indexOf(':')
-      const cat = at > 0 ? `cat:${s.slice(0, at)}` : undefined
-      const key = cat === 'cat:pile' || cat === 'cat:box' || cat === 'cat:person' ? cat : s
-      bits |= kept(opens, key, r => r.needs.includes(s) || (cat !== undefined && r.needs.includes(cat)))
-      verbs |= kept(leans, key, r => r.ghost === s)
-    }
-    if (i.unit !== undefined) bits |= kept(opens, i.unit, r => r.needs.includes(i.unit!))
-    open[k] = bits
-    own[k] = verbs
-  }
-  return { open, own }
-}
 
 const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
 
@@ -170,6 +72,12 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
     verbs |= g.own[k]!
   }
   let score = -1.2 * left - 0.2
+  // "fed 10k, gonna do 2 more": told before the comma, planned behind it
+  const turn = run.findIndex((i, k) => k > 1 && has(i, 'm:plan') && !has(i, 'approx') && has(run[k - 1], 'comma'))
+  const turns =
+    turn > 0 && run.slice(0, turn).some(i => i.senses.some(s => s.startsWith('v:'))) && run.slice(turn).some(i => i.num !== undefined)
+      ? 1
+      : 0
   let seg: Segment = { from, to }
   for (let r = 0; r < FRAMES.length; r++) {
     const rule = FRAMES[r]!
@@ -180,6 +88,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
+      // "that's the last | three loads"
+      if (rule.name === 'empty' && found.slots.pile === undefined && items[to]?.num !== undefined) continue
       if (
         ghost &&
         (rule.name === 'load' || rule.name === 'feed') &&
@@ -203,7 +113,15 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       pool.takeCat('person')
       const s = pool.score()
       const total =
-        s.used - 2 * s.left + (found.bias ?? 0) + (found.full ? 0.5 : -1) - 0.8 - (ghost ? 0.7 : 0) - (found.strange ? 1 : 0) - 3 * days
+        s.used -
+        2 * s.left +
+        (found.bias ?? 0) +
+        (found.full ? 0.5 : -1) -
+        0.8 -
+        (ghost ? 0.7 : 0) -
+        (found.strange ? 1 : 0) -
+        3 * days -
+        3 * turns
       if (total > score) {
         score = total
         seg = {

@@ -223,7 +223,9 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
     if (!sized && pile !== undefined && a.slots.pile !== undefined && pile !== a.slots.pile) continue
     if (
       a.frame === 'damage' &&
-      (b.slots.cause !== 'unknown' || (a.slots.what !== undefined && b.slots.what !== a.slots.what) || a.slots.count !== undefined)
+      ((b.slots.cause !== 'unknown' && !b.leans) ||
+        (a.slots.what !== undefined && b.slots.what !== a.slots.what) ||
+        a.slots.count !== undefined)
     )
       continue
     if (a.frame === 'damage') delete rest.cause

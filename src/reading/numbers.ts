@@ -1,5 +1,6 @@
 import { EN_COUNTS, EN_HOMOPHONES, EN_SCALES, EN_TENS, EN_UNITS } from './en/numbers.ts'
 import { ES_COUNTS, ES_HUNDREDS, ES_TENS, ES_UNITS } from './es/numbers.ts'
+import { fraction, marked, tail } from './fractions.ts'
 import type { Token } from './token.ts'
 
 /** A number said in digits or words over tokens `from` up to `to`. */
@@ -37,27 +38,6 @@ const BEGINS = new Set(
     .flatMap(m => [...m.keys()])
     .concat(Object.keys(EN_HOMOPHONES), 'a an un una one half medio media quarter inch foot pulgada pie'.split(' ')),
 )
-const fraction = (t: Token | undefined): number | undefined => {
-  const m = t && /^(\d{1,3})\/(\d{1,3})$/.exec(t.text)
-  if (!m || Number(m[2]) < 2 || Number(m[1]) >= Number(m[2]) || ![2, 3, 4, 5, 8, 16].includes(Number(m[2]))) return undefined
-  return Number(m[1]) / Number(m[2])
-}
-/** What follows a unit and belongs to its number: "a foot and a half". */
-export const unitTail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => tail(tokens, i)
-
-/** "and a half", "and three quarters", "y medio": how many tokens, and what they add. */
-const tail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => {
-  const w = (k: number) => tokens[i + k]?.norm ?? ''
-  if (w(0) === 'y')
-    return w(1) === 'medio' || w(1) === 'media' ? { length: 2, adds: 0.5 } : w(1) === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
-  if (w(0) !== 'and' && w(0) !== '&' && w(0) !== 'n') return undefined
-  const k = w(1) === 'a' || w(1) === 'one' ? 2 : 1
-  if (w(k) === 'half') return { length: k + 1, adds: 0.5 }
-  if (w(k) === 'quarter') return { length: k + 1, adds: 0.25 }
-  if (w(1) === 'three' && w(2) === 'quarters') return { length: 3, adds: 0.75 }
-  return undefined
-}
-
 /** A whole number in words, from token i; undefined where none starts there. */
 const words = (tokens: Token[], i: number): { to: number; value: number } | undefined => {
   let k = i
@@ -74,7 +54,7 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
       else if (group % 10 === 0 && group % 100 !== 0 && s < 10 && group >= 20) group += s
       else if (group >= 100 && group % 100 === 0 && s < 100) group += s
       else if (group < 10 && group > 0 && s >= 10 && total === 0) group = group * 100 + s
-      else if (group < 10 && group > 0 && s > 0 && total === 0 && /^(?:oh|o)$/.test(tokens[k - 1]?.norm ?? '')) group = group * 100 + s
+      else if (group < 10 && group > 0 && s > 0 && total === 0 && tokens[k - 1]?.norm === 'oh') group = group * 100 + s
       else break
       k++
     } else if (t !== undefined) {
@@ -99,7 +79,7 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
       }
       k++
     } else if (
-      /^(?:oh|o)$/.test(w()) &&
+      w() === 'oh' &&
       group !== undefined &&
       group < 10 &&
       group > 0 &&
@@ -188,7 +168,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     if (t.value !== undefined) {
       const next = tokens[i + 1]
       const f = fraction(next)
-      if (f !== undefined && Number.isInteger(t.value)) return { from: i, to: i + 2, value: t.value + f }
+      if (f !== undefined && Number.isInteger(t.value)) return { from: i, to: i + 2, value: t.value + f, ...marked(next!) }
       if (next?.kind === 'number' && next.value !== undefined && next.value < 1 && next.text.length === 1)
         return { from: i, to: i + 2, value: t.value + next.value }
       // "12 mil 500", "12 thousand 5 hundred", "9 hundred"
@@ -221,7 +201,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       return { from: i, to: i + 1, value: t.value }
     }
     const f = fraction(t)
-    if (f !== undefined) return { from: i, to: i + 1, value: f }
+    if (f !== undefined) return { from: i, to: i + 1, value: f, ...marked(t) }
     const feet = /^(\d+(?:\.\d+)?)\s?['’′](?:\s?(\d+(?:\.\d+)?))?/.exec(t.text)
     if (feet) return { from: i, to: i + 1, value: Number(feet[1]) + Number(feet[2] ?? 0) / 12, feet: true }
     const inches = /^(\d+(?:\.\d+)?)\s?(?:["”″]|'')$/.exec(t.text)

@@ -1,7 +1,8 @@
+import { tail } from './fractions.ts'
 import type { Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import type { NameHit, NameIndex } from './names.ts'
-import { type NumberItem, numberAt, unitTail } from './numbers.ts'
+import { type NumberItem, numberAt } from './numbers.ts'
 import type { Lang } from './scan.ts'
 import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
@@ -140,14 +141,14 @@ export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item
             unit: 'ft',
           })
       }
-      const h = unitTail(tokens, to)
+      const h = tail(tokens, to)
       if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
       return make(tokens, n.from, to, ['num'], { num: n.value, unit })
     }
     if (unit) {
       const to = at + p.words.length
       // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
-      const h = unitTail(tokens, to)
+      const h = tail(tokens, to)
       if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
       return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
     }

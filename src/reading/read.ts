@@ -1,6 +1,8 @@
 import type { Day } from '../units/calendar.ts'
+import { absorbed } from './absorbed.ts'
 import { aliasIn } from './alias.ts'
 import { readAsk } from './asks.ts'
+import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
@@ -14,7 +16,8 @@ import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
-import { bareFix, bareOf, fixOf } from './talk.ts'
+import { sentences } from './sentences.ts'
+import { bareFix, fixOf } from './talk.ts'
 import { asksLessons, forgottenIn, lessonIn, spellOut } from './taught.ts'
 import { tokenise } from './tokens.ts'
 import { choreIn } from './wish/chore.ts'
@@ -40,80 +43,6 @@ const MORE = /^(?:more|mor|another|additional|extra|mas|otros?|otras?)$/
 
 /** Words beyond these are talk. */
 const mostTokens = 240
-
-/** Sentences: runs of items between full stops. A stop behind a short measure ("12 ft. wide") is none. */
-const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
-  const out: { items: Item[]; mark: boolean }[] = []
-  let run: Item[] = []
-  const close = (mark: boolean) => {
-    if (run.length) out.push({ items: run, mark })
-    run = []
-  }
-  for (const [k, i] of items.entries()) {
-    if (has(i, 'ask?')) {
-      // "¿" opens, "?" closes
-      if (i.text === '¿') continue
-      close(true)
-    } else if (has(i, 'stop')) {
-      const prev = items[k - 1]
-      if (prev && i.text === '.' && /^(lb|lbs|ft|in|hrs?|approx|no|st|mr|mrs)$/i.test(prev.tokens.at(-1)?.text ?? '') && items[k + 1])
-        continue
-      close(false)
-    } else run.push(i)
-  }
-  close(false)
-  return out
-}
-
-const SINCE = /^(?:since|desde|desde las|till|until|hasta|hasta las)$/
-const CLOCK_LEAD = /^(?:around|about|at|like|by|como|a las|a la|las|la)$/
-const SHORT_TIME = /^(?:minutes?|mins?|minutos?|seconds?|segundos?)$/
-
-/** Times that tell nothing the book keeps: "last night around eight", "lasted ten minutes". Their numbers are no amounts. */
-const absorbed = (items: Item[]): Item[] => {
-  const gone = new Set<Item>()
-  // "took 18 tires off so we can get at the face": what it was done for is not told as done
-  const why = items.findIndex((i, k) => k > 0 && has(i, 'so') && items.slice(0, k).some(x => hasCat(x, 'v')))
-  if (why > 0 && !items.slice(0, why).some(x => has(x, 'v:open') || has(x, 'v:uncover'))) {
-    for (const i of items.slice(why)) {
-      if (has(i, 'stop') || has(i, 'comma') || has(i, 'ask?')) break
-      gone.add(i)
-    }
-  }
-  for (const [k, i] of items.entries()) {
-    if (i.num === undefined || i.unit !== undefined || i.ordinal) continue
-    const next = items[k + 1]
-    if (next && SHORT_TIME.test(next.tokens[0]?.norm ?? '')) {
-      gone.add(i).add(next)
-      continue
-    }
-    const lead = items[k - 1]
-    // "eran como las seis cuando"
-    if (
-      lead &&
-      /^(?:las|la)$/.test(lead.text.toLowerCase()) &&
-      i.num <= 12 &&
-      /^(?:cuando|y|,)$/.test(next?.text.toLowerCase() ?? '') &&
-      items.slice(0, k).some(x => /^(?:eran|era|serian|seria)$/.test(x.tokens[0]?.norm ?? ''))
-    ) {
-      for (const x of items.slice(0, k + 1)) if (!x.date && !hasCat(x, 'pile')) gone.add(x)
-      gone.add(next!)
-      continue
-    }
-    const hour = Number.isInteger(i.num) && ((i.num >= 1 && i.num <= 12) || (i.num >= 100 && i.num < 1260 && i.num % 100 < 60))
-    const counts =
-      next &&
-      (hasCat(next, 'crop') ||
-        hasCat(next, 'box') ||
-        hasCat(next, 'mat') ||
-        hasCat(next, 'unit') ||
-        has(next, 'more') ||
-        !next.senses.length)
-    if (hour && lead && !counts && SINCE.test(lead.text.toLowerCase())) gone.add(i)
-    if (hour && lead && CLOCK_LEAD.test(lead.text.toLowerCase()) && items[k - 2]?.date && !counts) gone.add(i)
-  }
-  return gone.size ? items.filter(i => !gone.has(i)) : items
-}
 
 const MOST_TOLD = 30
 

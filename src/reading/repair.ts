@@ -69,6 +69,13 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
       kind === 'num' && next.unit === undefined && out[old]!.unit !== undefined
         ? { ...next, unit: out[old]!.unit, senses: [...new Set([...next.senses, ...out[old]!.senses])] }
         : next
+    // "zacate de segundo corte... perdón, de segundo corte de alfalfa": the whole feed is said anew
+    const crop = out.findLastIndex((i, k) => k < old && !isThin(i))
+    if (kind === 'say' && hasCat(out[crop], 'crop') && out.slice(end + 1, end + 4).some(i => hasCat(i, 'crop') && !has(i, 'cutword'))) {
+      trace.push(`mended: ${out[crop]!.text} → ${next.text}`)
+      out = [...out.slice(0, crop), ...out.slice(end)]
+      continue
+    }
     trace.push(`mended: ${out[old]!.text} → ${next.text}`)
     out = [...out.slice(0, old), ...(end - old > 1 ? [merged] : []), ...out.slice(old + 1, at), ...out.slice(end + 1)]
   }

@@ -1,12 +1,14 @@
 import { COMMON } from './common.ts'
+import { tail } from './fractions.ts'
 import type { DateItem, Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
-import { numberAt, unitTail } from './numbers.ts'
-import { isMore, isUnit, make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
+import { numberAt } from './numbers.ts'
+import { isUnit, make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 import { mendWord } from './slips.ts'
 import { respell } from './sounds.ts'
 import type { Token } from './token.ts'
+import { meansNumber } from './weak.ts'
 
 export type Lang = 'en' | 'es'
 
@@ -105,7 +107,7 @@ export const scan = (
     const q = numberAt(tokens, i)
     // "hora y media": one and a half of what is counted
     const unit = q || tokens[i]!.kind !== 'word' ? undefined : isUnit(tokens, i)
-    const half = unit && unitTail(tokens, i + unit.words.length)
+    const half = unit && tail(tokens, i + unit.words.length)
     if (unit && half) {
       const to = i + unit.words.length + half.length
       const counted = [...unit.en, ...unit.es].find(s => s.startsWith('unit:'))
@@ -127,54 +129,8 @@ export const scan = (
       continue
     }
     const item = quantityAt(tokens, q, lang)
-    const bare = item.unit === undefined && item.to === q.to
     // an article or a homophone is a number only beside a unit
-    if (q.weak) {
-      const w = tokens[i]!.norm
-      const article = w === 'a' || w === 'an' || w === 'un' || w === 'una' || w === 'one' || w === 'uno' || w === 'once'
-      let thing = q.to
-      while (tokens[thing] && isMore(tokens, thing)) thing++
-      const p = tokens[thing] ? phraseAt(tokens, thing) : undefined
-      // "hauled for blue boxes"
-      const boxes = hits[q.to]?.kind === 'box' && /s$/.test(tokens[hits[q.to]!.to - 1]!.norm)
-      const whats =
-        p &&
-        [...p.en, ...p.es].some(
-          s =>
-            s === 'what:hole' ||
-            s === 'what:tear' ||
-            s === 'item:patch tape' ||
-            (s.startsWith('mat:') && /^(bought|have|got|counted|used|up|ordered|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')),
-        )
-      if (w === 'one' || w === 'uno' || w === 'once') {
-        // "two corn, one haylage": in a list of counted crops one is a number too
-        const listed = w === 'one' && p?.en.some(s => s.startsWith('crop:')) && nums.some(x => x?.num !== undefined && x.unit === undefined)
-        const boxed = w === 'one' && hits[q.to]?.kind === 'box'
-        if (bare && !whats && !listed && !boxed && w !== 'once' && n > 1) continue
-        if (w === 'once' && bare && lang === 'en') continue
-      } else {
-        // "took to feet off"
-        if (item.unit === 'ft' && /^(took|take|shaved|fed|pulled|cut|knocked)$/.test(tokens[i - 1]?.norm ?? '')) {
-          nums[i] = item
-          claim(item.from, item.to)
-          i = item.to - 1
-          continue
-        }
-        const fits = article
-          ? (bare && whats === true && (w === 'un' || w === 'una')) ||
-            (!bare && ['load', 'bucket', 'batch', 'ft', 'in', 'ton'].includes(item.unit ?? ''))
-          : whats === true ||
-            boxes ||
-            ((item.unit === 'in' || item.unit === 'ft') &&
-              /^(?:inches|feet)$/.test(tokens[item.to - 1]!.norm) &&
-              /^(?:got|had|about|was|is|another|rained|snowed|fell)$/.test(tokens[i - 1]?.norm ?? '')) ||
-            (!bare && ['load', 'bucket', 'batch', 'lb', 'ton', 'tractor'].includes(item.unit ?? ''))
-        if (!fits) continue
-      }
-      // "to load corn", "for loads of work": a homophone wants a plural or an amount behind it
-      if (!article && !whats && !boxes && w !== 'won' && !/s$/.test(tokens[item.to - 1]!.norm) && !/feet$/.test(tokens[item.to - 1]!.norm))
-        continue
-    }
+    if (q.weak && !meansNumber(tokens, i, q, item, { lang, hits, nums })) continue
     nums[i] = item
     claim(item.from, item.to)
     i = item.to - 1
@@ -218,10 +174,12 @@ export const scan = (
       continue
     }
     if (t.kind === 'mark') {
-      const stop = t.norm === '.' || t.norm === ';' || t.norm === '!' || t.norm === '?' || t.norm === '\n'
+      // "north... no, barn": a pause, no end
+      const pause = t.norm === '.' && (tokens[i + 1]?.norm === '.' || tokens[i - 1]?.norm === '.')
+      const stop = (t.norm === '.' && !pause) || t.norm === ';' || t.norm === '!' || t.norm === '?' || t.norm === '\n'
       const senses = stop
         ? [t.norm === '?' ? 'ask?' : 'stop']
-        : t.norm === ',' || t.norm === ':' || t.norm === '(' || t.norm === ')'
+        : pause || t.norm === ',' || t.norm === ':' || t.norm === '(' || t.norm === ')'
           ? ['comma']
           : t.norm === '&' || t.norm === '+'
             ? ['and']

@@ -1,100 +1,7 @@
 import { inLb } from './frames/slots.ts'
 import { has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
-import type { Bare, Fix } from './reading.ts'
-
-/** What a message holds as an answer to an open question. */
-export const bareOf = (items: Item[]): Bare => {
-  const out: Bare = {
-    numbers: [],
-    piles: [],
-    crops: [],
-    yes: false,
-    no: false,
-    drop: false,
-    same: false,
-    more: false,
-    all: false,
-    good: false,
-    trouble: false,
-    vague: false,
-    rest: 0,
-    size: 0,
-  }
-  for (let k = 0; k < items.length; k++) {
-    const i = items[k]!
-    if (has(i, 'stop') || has(i, 'comma') || has(i, 'mark') || has(i, 'ask?')) continue
-    out.size++
-    let known = isThin(i)
-    if (i.num !== undefined && !i.ordinal) {
-      out.numbers.push(i)
-      known = true
-    }
-    if (i.sides) known = true
-    if (hasCat(i, 'pile')) {
-      out.piles.push(valueOf(i, 'pile')!)
-      known = true
-    }
-    if (hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop'))) {
-      const next = items[k + 1]!
-      const after = items[k + 2]
-      // "3rd cut haylage" is one
-      const named = has(next, 'cutword') && hasCat(after, 'crop') && !has(after, 'cutword') ? valueOf(after, 'crop') : undefined
-      const crop = named ?? (has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')!)
-      out.crops.push({ crop, cut: Number(valueOf(i, 'say')!.split(':')[1]) })
-      k += named === undefined ? 1 : 2
-      continue
-    }
-    if (hasCat(i, 'crop') && !has(i, 'cutword')) {
-      out.crops.push({ crop: valueOf(i, 'crop')! })
-      known = true
-    }
-    const pick = valueOf(i, 'pick')
-    if (pick) {
-      out.pick = pick === 'last' ? 'last' : Number(pick)
-      known = true
-    }
-    if (has(i, 'ans:yes')) out.yes = known = true
-    if (has(i, 'ans:no')) out.no = known = true
-    if (has(i, 'ans:drop')) out.drop = known = true
-    if (has(i, 'ans:same')) out.same = known = true
-    if (has(i, 'ans:more') || has(i, 'more')) out.more = known = true
-    if (has(i, 'ans:all') || has(i, 'total')) out.all = known = true
-    if (has(i, 'find:good')) out.good = known = true
-    if (has(i, 'find:trouble')) out.trouble = known = true
-    if (has(i, 'why:feed') || has(i, 'b:feed') || has(i, 'v:feed')) {
-      out.why ??= 'feed'
-      known = true
-    }
-    if (has(i, 'why:add') || has(i, 'v:put') || has(i, 'b:put')) {
-      out.why ??= 'add'
-      known = true
-    }
-    if (has(i, 'vague')) {
-      out.vague = true
-      known = true
-    }
-    if (
-      hasCat(i, 'unit') ||
-      has(i, 'pileword') ||
-      has(i, 'on') ||
-      has(i, 'off') ||
-      has(i, 'and') ||
-      hasCat(i, 'fix') ||
-      hasCat(i, 'dm') ||
-      i.date ||
-      hasCat(i, 'mat') ||
-      hasCat(i, 'box') ||
-      hasCat(i, 'find')
-    )
-      known = true
-    if (!known) {
-      out.rest++
-      if (!i.senses.length) out.strange = out.strange ? `${out.strange} ${i.text.toLowerCase()}` : i.text.toLowerCase()
-    }
-  }
-  return out
-}
+import type { Fix } from './reading.ts'
 
 const SLOT_CATS: [string, string][] = [
   ['pile', 'pile'],
@@ -239,7 +146,9 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     return { kind: 'change', slots: { number: two.num }, wrong: { crop: valueOf(one, 'crop') }, strength: 2, among: true }
   const head = content.slice(0, 3)
   const meant = content.length <= 4 && /^(?:i mean|sorry|i meant|perdon|digo)$/.test(content.at(-1)!.text.toLowerCase())
-  const no = meant ? 0 : head.findIndex(i => has(i, 'fix:no'))
+  // "*barn": how a slip is set right in a chat
+  const starred = all[0]?.text === '*' && content.length <= 3
+  const no = meant || starred ? 0 : head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
   // "6 not 7", "hill not north": the second is what was wrong
   const not = items.findIndex((i, k) => k > 0 && has(i, 'm:no') && i.tokens.length === 1 && items[k + 1] !== undefined)
@@ -251,6 +160,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     !(not > 0 && content.length <= 5)
   )
     return undefined
+  // "that's 9 loads in all today": a sum, to be asked about
+  if (no !== 0 && items.some(i => has(i, 'total'))) return undefined
   // "we were supposed to put 6": a plan that came to nothing
   if (no !== 0 && items.some(i => has(i, 'm:plan')) && items.some(i => hasCat(i, 'v') || hasCat(i, 'b'))) return undefined
   let right = items

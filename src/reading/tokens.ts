@@ -26,7 +26,7 @@ const PATTERN = new RegExp(
     String.raw`(?<thousands>\d{1,3}(?:\.\d{1,3})?k\b)`,
     String.raw`(?<feet>\d{1,4}(?:\.\d+)?\s?['’′](?:\s?\d{1,2}(?:\.\d+)?(?:\s?(?:["”″]|'')|(?![\d'’])))?)`,
     String.raw`(?<inches>\d{1,3}(?:\.\d+)?\s?(?:["”″]|''))`,
-    String.raw`(?<fraction>\d{1,3}\/\d{1,3}(?:\/\d{2,4})?)`,
+    String.raw`(?<fraction>\d{1,3}\/\d{1,3}(?:\/\d{2,4}|[’'′"”″](?![\d\p{L}]))?)`,
     String.raw`(?<number>\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)`,
     String.raw`(?<word>[\p{L}\p{M}]+(?:[’'´\u0060][\p{L}\p{M}]+)*)`,
     '(?<glyph>[½¼¾⅓⅔])',

@@ -41,7 +41,7 @@ export const wordy = (items: Item[], text: string, day: Day): Act[] | undefined 
         frame: 'note',
         mood: 'fact',
         slots: { text: text.slice(first.from, last.to).replace(/^that\s+/i, '') },
-        used: 4,
+        used: 6,
         left: 0,
         leftWords: [],
         leftNumbers: 0,

@@ -1,5 +1,5 @@
 import { eventsOf, pileState } from '../book/book.ts'
-import { lengthOf } from '../book/pile.ts'
+import { lengthOf, type PileState } from '../book/pile.ts'
 import type { Draft } from '../book/questions.ts'
 import type { Context } from './context.ts'
 
@@ -149,17 +149,18 @@ export const doubtOf = (c: Context, d: Draft): Doubt | undefined => {
         return { code: `long-${slot}`, slot, value, unit: 'ft', instead: slipsOf(value, pile.face?.atFt ?? 1, length), most: length }
     }
   }
-  if (pile && d.type === 'face' && pile.face && !d.sure.includes('face-back')) {
+  const known = pile && d.type === 'face' ? faceBut(pile, d.replaces) : undefined
+  if (pile && known && d.type === 'face' && !d.sure.includes('face-back')) {
     const at = num(d, 'atFt') ?? (length !== undefined && num(d, 'leftFt') !== undefined ? length - num(d, 'leftFt')! : undefined)
     // a foot of play: faces are paced, not surveyed
-    if (at !== undefined && at < pile.face.atFt - 1 && (d.slots.on as string) >= pile.face.on)
+    if (at !== undefined && at < known.atFt - 1 && (d.slots.on as string) >= known.on)
       return {
         code: 'face-back',
         slot: num(d, 'atFt') !== undefined ? 'atFt' : 'leftFt',
         value: at,
         unit: 'ft',
         instead: [],
-        was: pile.face.atFt,
+        was: known.atFt,
       }
   }
   if ((d.type === 'size' || d.type === 'pile') && !d.sure.includes('steep')) {
@@ -180,6 +181,16 @@ const daily = (c: Context): number | undefined => {
   for (const t of eventsOf(c.book, 'ration').slice(-20)) most = Math.max(most, t.event.lbPerDay ?? 0, (t.event.head ?? 0) * 100)
   for (const t of eventsOf(c.book, 'feed').slice(-60)) most = Math.max(most, t.event.lb ?? 0)
   return most > 0 ? most : undefined
+}
+
+/** Where the face stood, without the records that a correction replaces. */
+const faceBut = (pile: PileState, replaced: string[]): { atFt: number; on: string } | undefined => {
+  const last = pile.faces.at(-1)
+  if (!last || !replaced.includes(last.id)) return pile.face
+  const before = pile.faces.findLast(t => !replaced.includes(t.id))?.event
+  const length = lengthOf(pile)
+  const atFt = before?.atFt ?? (length === undefined || before?.leftFt === undefined ? undefined : length - before.leftFt)
+  return before && atFt !== undefined ? { atFt, on: before.on } : undefined
 }
 
 /** The most this farm has had in one message, doubled: a better guide to a slip than the trade's limit. */

@@ -14,6 +14,9 @@ import { unread } from './unread.ts'
 /** Words beyond which a message in the group that records nothing is talk. */
 export const LONGEST = 60
 
+/** Told twice in one message, they are one: "shop empty. thats all of it". */
+const ONCE = new Set(['empty', 'open', 'check', 'weather', 'face'])
+
 /** What is told: certain clauses are recorded, the first uncertain one is asked about. */
 export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
@@ -48,6 +51,7 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     const same = out.recorded.at(-1)
     if (a.frame === 'cover' && d.slots.pile === undefined && !a.strange && same?.type === 'cover') d.slots.pile = same.pile
     const s = certain(c, d, a.strange)
+    if ('event' in s && out.recorded.some(e => ONCE.has(e.type) && JSON.stringify(e) === JSON.stringify(s.event))) continue
     if ('event' in s) record(out, s.event, d, c)
     else needs.push({ need: s.need, act: a })
   }

@@ -130,6 +130,10 @@ const season = (s: Words, i: number, which?: 'last' | 'this' | 'next'): Found | 
     : undefined
 }
 
+/** "el viernes 11 salieron": what follows counts nothing. */
+const goesOn = (s: Words, i: number): boolean =>
+  /^[a-z]{4,}(?:amos|imos|aron|ieron|eron|aba|e|o)$/.test(s.all[i] ?? '') && !s.measure(i) && s.number(i) === undefined
+
 /** "el 12", "el viernes", "el proximo lunes", "el 28 de mayo", "el dia 12"; "el 12 por ciento" and "borra el 2" are none. */
 const the: Rule = (s, i) => {
   let k = i + 1
@@ -146,11 +150,12 @@ const the: Rule = (s, i) => {
   const weekly = weekdayFrom(s, k)
   // "el lunes 14"
   const dated = weekly?.to === k + 1 ? s.number(k + 1) : undefined
-  if (weekly && dated !== undefined && dated >= 1 && dated <= 31 && s.ends(k + 2)) return { to: k + 2, said: { as: 'date', day: dated } }
+  if (weekly && dated !== undefined && dated >= 1 && dated <= 31 && (s.ends(k + 2) || goesOn(s, k + 2)))
+    return { to: k + 2, said: { as: 'date', day: dated } }
   const f = weekly ?? dayMonth(s, k) ?? season(s, k)
   if (f) return f
   if (phrase && phrase.said.as !== 'day') return phrase
-  if (s.w[i] !== 'el') return undefined
+  if (s.w[i] !== 'el' && s.w[i] !== 'pal') return undefined
   const d = dayNo(s, k)
   const figures = s.number(k) !== undefined
   if (!d || d.first || !figures || s.measure(d.to) || (d.n < 7 && s.alone(i, d.to))) return undefined
@@ -221,6 +226,7 @@ export const ES_RULES: ReadonlyMap<string, Rule> = new Map<string, Rule>([
   ['en', within],
   ['dentro', within],
   ['el', the],
+  ['pal', the],
   ['la', the],
   [
     'dia',

@@ -1,6 +1,6 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
-import { takeDm } from './load.ts'
+import { takeDm } from './dryMatter.ts'
 import { type Found, inFt, inLb, takeColour, takeCrop, takePile, takeWhere } from './slots.ts'
 
 /** Sizes said with their dimension: "45 wide", "138 ft long", "10 and a half high", "de ancho 43". */

@@ -41,7 +41,8 @@ export const feed = (p: Pool): Found | undefined => {
   if (p.cat('pile') < 0 && p.find((i, k) => i.num !== undefined && i.unit === undefined && countsUnknown(p, k)) >= 0) return undefined
   p.take(verb >= 0 ? verb : take >= 0 ? take : base)
   // "took a foot off and fed 11k" is one feed
-  if (verb >= 0) p.takeAll('v:take', 'v:feed')
+  // "put down 11,640 lb fed off north" is told to whoever writes it down
+  if (verb >= 0) p.takeAll('v:take', 'v:feed', 'b:put')
   else p.takeAll('v:feed')
   out.order = base >= 0
   takeAmount(p, out, 100)

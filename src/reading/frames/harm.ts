@@ -14,6 +14,8 @@ export const damage = (p: Pool): Found | undefined => {
   const sheet = p.find(i => hasCat(i, 'mat'))
   if (p.sense('v:patch') >= 0 && broke < 0) return undefined
   if (p.sense('v:remind', 'v:note') >= 0) return undefined
+  // "put the mesh back on"
+  if (p.sense('v:put') >= 0 && p.sense('mat:mesh', 'mat:tires') >= 0 && broke < 0 && lift < 0 && animal < 0) return undefined
   // "el aire levanto la orilla de la calf side": an edge that was lifted is loose
   const edge = lift >= 0 && p.find(i => /^(?:orilla|borde|edge|esquina|corner|punta|tapa|lona)$/.test(i.tokens[0]?.norm ?? '')) >= 0
   const harm =

@@ -1,6 +1,8 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { countsUnknown, WEIGHT } from './amounts.ts'
+import { takeDm } from './dryMatter.ts'
+import { takeField } from './field.ts'
 import { type Found, hasVague, inLb, isEach, isField, takeColour, takeCrop, takePile, takeVague } from './slots.ts'
 
 /** Feed put on a pile. */
@@ -33,6 +35,9 @@ export const load = (p: Pool): Found | undefined => {
   const fed =
     p.sense('v:feed') >= 0 &&
     (verb < 0 ||
+      (p.cat('crop') < 0 &&
+        p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0 &&
+        p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') < 0) ||
       (has(p.items[verb], 'v:feed') &&
         p.cat('crop') < 0 &&
         p.num(['load']) < 0 &&
@@ -225,95 +230,4 @@ export const load = (p: Pool): Found | undefined => {
       bareWeight ||
       (at >= 0 && (out.slots.pile !== undefined || out.more === true)))
   return out
-}
-
-/** "from the back 40", "off the river field": where it was cut, as said. */
-const takeField = (p: Pool): string | undefined => {
-  // "river bottom fld": named before the word, without a "from"
-  const word = p.find(i => /^(?:field|fld)$/.test(i.text.toLowerCase()))
-  if (word > 0) {
-    let from = word
-    while (
-      from > 0 &&
-      word - from < 3 &&
-      p.free(from - 1) &&
-      (p.items[from - 1]!.senses.length === 0 || has(p.items[from - 1], 'where:place'))
-    )
-      from--
-    if (from < word) {
-      for (let j = from; j <= word; j++) p.used[j] = 1
-      return p.items
-        .slice(from, word + 1)
-        .map(i => i.text.toLowerCase())
-        .join(' ')
-    }
-  }
-  for (let k = 0; k < p.items.length; k++) {
-    // "la pila del cerrito" is a pile, not a field
-    if (!has(p.items[k], 'off') || has(p.items[k], 'on') || has(p.items[k - 1], 'pileword')) continue
-    let from = k + 1
-    while (p.items[from] && has(p.items[from], 'filler') && p.items[from]!.senses.length === 1) from++
-    let end = from
-    while (p.free(end) && end - from < 4) {
-      const i = p.items[end]!
-      const ok =
-        i.senses.length === 0 ||
-        has(i, 'where:place') ||
-        hasCat(i, 'person') ||
-        (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) ||
-        (i.num !== undefined && i.unit === undefined && end > from) ||
-        (i.num !== undefined && i.unit === 'acre') ||
-        /^(field|fld|forty|eighty|quarter|section|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(
-          i.tokens[0]!.norm,
-        )
-      // "campo de los Meyer"
-      const owner = has(p.items[end + 1], 'filler') && p.items[end + 1]!.senses.length === 1 ? end + 2 : end + 1
-      const joins =
-        end > from && has(i, 'off') && p.free(owner) && (p.items[owner]!.senses.length === 0 || hasCat(p.items[owner], 'person'))
-      if (joins) {
-        end = owner + 1
-        continue
-      }
-      if (!ok) break
-      end++
-    }
-    if (
-      end > from &&
-      p.items
-        .slice(from, end)
-        .some(
-          i =>
-            i.senses.length === 0 ||
-            has(i, 'where:place') ||
-            hasCat(i, 'person') ||
-            /^(field|campo|lote|home|place|vecino|neighbors?)$/.test(i.tokens.at(-1)!.norm),
-        )
-    ) {
-      for (let j = from; j < end; j++) p.used[j] = 1
-      return p.items
-        .slice(from, end)
-        .map(i => i.text.toLowerCase())
-        .join(' ')
-    }
-  }
-  return undefined
-}
-
-/** Dry matter said in passing: "33 dm", "34 percent dry matter", "62 moisture". */
-export const takeDm = (p: Pool): number | undefined => {
-  const n = p.num([undefined, 'pct'], (i, k) => {
-    if (i.num! <= 0 || i.num! > 100) return false
-    const a = p.items[k + 1]
-    const b = p.items[k + 2]
-    return hasCat(a, 'dm') || (has(a, 'unit:pct') && hasCat(b, 'dm')) || (has(a, 'off') && hasCat(b, 'dm'))
-  })
-  if (n < 0) return undefined
-  const v = p.take(n)!.num!
-  let k = n + 1
-  if (!hasCat(p.items[k], 'dm')) {
-    p.take(k)
-    k++
-  }
-  const kind = valueOf(p.take(k), 'dm')
-  return kind === 'wet' ? Math.round((100 - v) * 1e6) / 1e6 : v
 }

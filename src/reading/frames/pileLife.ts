@@ -39,6 +39,8 @@ export const empty = (p: Pool): Found | undefined => {
   const at = p.sense('thing:gone')
   if (at < 0) return undefined
   if (p.find(i => i.num !== undefined || i.sides !== undefined || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  // "the end of that field"
+  if (p.find(i => /^(?:field|fld|day|week|night|job|load|story|line|row)s?$/.test(i.text.toLowerCase())) >= 0) return undefined
   p.takeAll('thing:gone')
   takePile(p, out)
   if (!out.slots.pile && p.items[at]!.text.split(' ').length < 2 && p.find(i => has(i, 'pileword')) < 0) return undefined

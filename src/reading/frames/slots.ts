@@ -160,6 +160,12 @@ export const takeCrop = (p: Pool): CropSaid => {
       let k = ord + 2
       while (p.items[k] && (has(p.items[k], 'off') || isThin(p.items[k]!)) && k < ord + 4) k++
       if (p.free(k) && hasCat(p.items[k], 'crop') && !has(p.items[k], 'cutword')) out.crop = valueOf(p.take(k), 'crop')!
+      else {
+        // "alfalfa del tercer corte"
+        const named = p.items.findLastIndex((x, j) => j < ord && p.free(j) && hasCat(x, 'crop') && !has(x, 'cutword'))
+        const other = p.find((x, j) => j > ord && hasCat(x, 'crop') && !has(x, 'cutword'))
+        if (named >= 0 && other < 0 && p.items.slice(named + 1, ord).every(isThin)) out.crop = valueOf(p.take(named), 'crop')!
+      }
     }
     return out
   }
@@ -185,6 +191,8 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
     // "w tape" is with it, "w side" the west
     const place = has(i, 'where:place') && !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
     const led = has(i, 'prepWhere')
+    // "out n stomped 5 holes": and
+    if (i.text.toLowerCase() === 'n' && p.items[k + 1] && !has(p.items[k + 1], 'where:place') && !has(p.items[k + 1], 'comma')) continue
     // "walked right up on it"
     if (i.text.toLowerCase() === 'right' && (has(p.items[k + 1], 'on') || has(p.items[k + 1], 'off') || has(p.items[k + 1], 'prepWhere')))
       continue
@@ -195,8 +203,23 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | 
       from = k + 1
       while (p.items[from] && isThin(p.items[from]!)) from++
       if (!p.free(from)) continue
+      // "by the feed lane"
+      if (
+        p.items[from]!.text.toLowerCase() === 'feed' &&
+        p.free(from + 1) &&
+        (p.items[from + 1]!.senses.length === 0 || has(p.items[from + 1], 'where:place'))
+      ) {
+        for (let j = k; j <= from + 1; j++) p.used[j] = 1
+        return `feed ${p.items[from + 1]!.text.toLowerCase()}`
+      }
       const head = p.items[from]!
-      const ok = has(head, 'where:place') || (allowUnknown && (head.senses.length === 0 || hasCat(head, 'mat') || has(head, 'ordinal')))
+      const ok =
+        has(head, 'where:place') ||
+        (allowUnknown &&
+          (head.senses.length === 0 ||
+            /^(?:piso|suelo|floor|ground)$/.test(head.text.toLowerCase()) ||
+            hasCat(head, 'mat') ||
+            has(head, 'ordinal')))
       if (!ok || head.num !== undefined) continue
       end = from + 1
     } else {

@@ -26,7 +26,11 @@ export const weather = (p: Pool): Found | undefined => {
     out.bias! -= 2
   const kind = valueOf(p.items[sky], 'sky')!
   // "no hail, just 2 inches of rain" is two
-  if (p.find((i, k) => k > sky && hasCat(i, 'sky') && !has(i, `sky:${kind}`) && p.items.slice(sky, k).some(x => has(x, 'comma'))) >= 0)
+  if (
+    p.find(
+      (i, k) => k > sky && hasCat(i, 'sky') && !has(i, `sky:${kind}`) && p.items.slice(sky, k).some(x => has(x, 'comma') || has(x, 'but')),
+    ) >= 0
+  )
     out.bias! -= 2
   // "blowing": a verb alone is not yet weather without a speed or a time
   out.slots.kind = kind

@@ -1,0 +1,58 @@
+import type { Pool } from '../pool.ts'
+import type { FrameName } from '../reading.ts'
+import { cover } from './cover.ts'
+import { box, pile, ration, size, test } from './facts.ts'
+import { feed, spoil } from './feed.ts'
+import { check, damage, patch } from './harm.ts'
+import { harvest } from './harvest.ts'
+import { load } from './load.ts'
+import { pack } from './pack.ts'
+import { empty, face, open, shift } from './pileLife.ts'
+import type { Found } from './slots.ts'
+import { supply } from './supply.ts'
+import { weather } from './weather.ts'
+
+type Frame = (p: Pool) => Found | undefined
+
+export interface Rule {
+  name: FrameName
+  frame: Frame
+  /** One of these senses or categories (`cat:`) must be in the clause; a cheap gate before the frame itself. */
+  needs: string[]
+  /** What a clause without its own verb may lean on, after a clause of this frame. */
+  ghost?: string
+}
+
+/** The frames, in the order that breaks a tie. */
+export const FRAMES: Rule[] = [
+  { name: 'pile', frame: pile, needs: ['v:new'] },
+  { name: 'box', frame: box, needs: ['v:hold'] },
+  { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
+  { name: 'shift', frame: shift, needs: ['v:push', 'b:push', 'v:put'] },
+  { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
+  { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre', 'approx'] },
+  { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'], ghost: 'v:patch' },
+  { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'], ghost: 'what:hole' },
+  { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
+  { name: 'pack', frame: pack, needs: ['v:pack'] },
+  { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
+  { name: 'face', frame: face, needs: ['thing:face', 'thing:left', 'thing:at'] },
+  { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },
+  {
+    name: 'load',
+    frame: load,
+    needs: ['v:put', 'b:put', 'unit:load', 'cat:crop', 'load', 'bucket', 'more', 'v:weigh', 'total', 'lb', 'ton', 'tonne'],
+    ghost: 'v:put',
+  },
+  {
+    name: 'feed',
+    frame: feed,
+    needs: ['v:feed', 'to:cows', 'v:take', 'b:feed', 'b:take', 'batch', 'off', 'cat:group', 'unit:head'],
+    ghost: 'v:feed',
+  },
+  { name: 'open', frame: open, needs: ['v:open', 'b:open', 'v:uncover'] },
+  { name: 'empty', frame: empty, needs: ['thing:gone'] },
+  { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
+  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use', 'thing:out'], ghost: 'v:have' },
+  { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
+]
