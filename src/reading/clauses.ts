@@ -88,6 +88,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
+      // "and 3 in barn" leans on the holes before; a length does not
+      if (ghost && (rule.name === 'damage' || rule.name === 'patch') && found.slots.count === undefined) continue
       // "that's the last | three loads"
       if (rule.name === 'empty' && found.slots.pile === undefined && items[to]?.num !== undefined) continue
       if (

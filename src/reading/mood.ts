@@ -43,7 +43,17 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
       deniesTelling(items, k)
     if (has(i, 'm:no') && !noDenial) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
-    if (has(i, 'm:tell') && mood === 'fact' && seg.act?.frame !== 'test' && !items.slice(Math.max(0, k - 2), k).some(x => has(x, 'off')))
+    // "bo says they took 1,200 lb": of the crew; "7 loads, i guess": only a little unsure
+    const ofCrew = hasCat(items[k - 1], 'person') && seg.act?.frame !== 'weather'
+    const guess = /^(?:i )?(?:guess|think|reckon)$/.test(i.text.toLowerCase()) && items.slice(seg.from, k).some(x => x.num !== undefined)
+    if (
+      has(i, 'm:tell') &&
+      mood === 'fact' &&
+      seg.act?.frame !== 'test' &&
+      !ofCrew &&
+      !guess &&
+      !items.slice(Math.max(0, k - 2), k).some(x => has(x, 'off'))
+    )
       mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later
     const then =

@@ -128,7 +128,10 @@ export const scan = (
       toWord.add(i)
       continue
     }
-    const item = quantityAt(tokens, q, lang)
+    const said = quantityAt(tokens, q, lang)
+    // "two in barn": where, not inches
+    const place = said.unit === 'in' && tokens[said.to - 1]!.norm === 'in' && hits[said.to]?.kind === 'pile'
+    const item = place ? make(tokens, q.from, q.to, ['num'], { num: q.value }) : said
     // an article or a homophone is a number only beside a unit
     if (q.weak && !meansNumber(tokens, i, q, item, { lang, hits, nums })) continue
     nums[i] = item

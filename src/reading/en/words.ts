@@ -129,7 +129,7 @@ export const EN_WORDS: Record<string, string> = {
   'mat:gravel': 'gravel, pea gravel, stone, sand, stones',
   'mat:dirt': 'dirt, soil, earth, clay',
   'item:patch tape':
-    'patch tape, tape, silage tape, rolls of tape, roll of tape, rolls of patch tape, roll of patch tape, rolls of silage tape, repair tape, tape rolls, rolls tape, patching tape',
+    'tape to patch with, tape for patching, patching tape, rolls of patching tape, patch tape, tape, silage tape, rolls of tape, roll of tape, rolls of patch tape, roll of patch tape, rolls of silage tape, repair tape, tape rolls, rolls tape, patching tape',
   // harm
   'what:hole': 'hole, holes, hols, wholes, punctures, puncture, whole, poke holes, pin holes, pinholes',
   'what:tear':

@@ -124,7 +124,7 @@ export const ES_WORDS: Record<string, string> = {
   'mat:gravel': 'grava, arena, piedrilla, piedra, graba',
   'mat:dirt': 'tierra',
   'item:patch tape':
-    'cinta pa parchar, cinta, cintas, rollos de cinta, rollo de cinta, cinta de parchar, cinta para parchar, cinta para silo, tape, sinta, cinta para plastico',
+    'cinta pa parchar, cinta para parchar, rollos de cinta pa parchar, rollos de cinta para parchar, rollo de cinta pa parchar, cinta pa parchar, cinta, cintas, rollos de cinta, rollo de cinta, cinta de parchar, cinta para parchar, cinta para silo, tape, sinta, cinta para plastico',
   'what:hole':
     'hoyo, hoyos, agujero, agujeros, hoyitos, hoyito, oyos, oyo, ollos, ollo, joyos, ojos, boquete, boquetes, perforaciones, agugeros, agujeritos, ahujeros, hollos, picotazos, ponchaduras',
   'what:tear':
