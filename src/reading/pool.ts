@@ -193,7 +193,7 @@ export class Pool {
       else {
         left += w
         if (w > 0) words.push(i.text)
-        if (i.num !== undefined || i.sides) numbers++
+        if (i.num !== undefined || i.sides || isThing(i)) numbers++
       }
     }
     return { used, left, words, numbers }
@@ -209,3 +209,15 @@ export const isThin = (i: Item): boolean =>
   i.senses.every(
     s => s === 'filler' || s === 'mark' || s === 'comma' || s === 'also' || s === 'approx' || s === 'on' || s === 'off' || s === 'ans:yes',
   )
+
+/**
+ * A thing of the trade that stands in no act, or is left over in one, was meant for one that was not understood. "hay" alone may be
+ * Spanish for "there is".
+ */
+export const isThing = (i: Item): boolean =>
+  !has(i, 'filler') &&
+  !has(i, 'but') &&
+  ((hasCat(i, 'crop') && !has(i, 'cutword') && i.text.toLowerCase() !== 'hay') ||
+    hasCat(i, 'what') ||
+    hasCat(i, 'box') ||
+    (hasCat(i, 'animal') && !has(i, 'animal:animal')))

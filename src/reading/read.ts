@@ -10,7 +10,7 @@ import { has, hasCat, type Item } from './item.ts'
 import { distribute, isCause, lend, merge, parted, small, summed, withWeather } from './join.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
-import { weightOf } from './pool.ts'
+import { isThing, weightOf } from './pool.ts'
 import { priceIn } from './price.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
@@ -117,7 +117,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
         // a number that no clause explains makes the whole sentence doubtful
-        const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined)
+        const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined || isThing(i))
         // "so that's thirteen": the sum of what was just told
         const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
         if (!(left.length === 1 && left[0]!.num === sum && run.slice(seg.from, seg.to).some(i => hasCat(i, 'fix') || has(i, 'total'))))

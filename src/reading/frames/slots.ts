@@ -140,8 +140,7 @@ export interface CropSaid {
   cut?: number
 }
 
-/** Takes a crop with its cut: "third crop hay", "2nd cutting", "corn". */
-export const takeCrop = (p: Pool): CropSaid => {
+const cropIn = (p: Pool): CropSaid => {
   const out: CropSaid = {}
   const ord = p.find((i, k) => {
     if (!hasCat(i, 'say')) return false
@@ -164,7 +163,8 @@ export const takeCrop = (p: Pool): CropSaid => {
         // "alfalfa del tercer corte"
         const named = p.items.findLastIndex((x, j) => j < ord && p.free(j) && hasCat(x, 'crop') && !has(x, 'cutword'))
         const other = p.find((x, j) => j > ord && hasCat(x, 'crop') && !has(x, 'cutword'))
-        if (named >= 0 && other < 0 && p.items.slice(named + 1, ord).every(isThin)) out.crop = valueOf(p.take(named), 'crop')!
+        if (named >= 0 && other < 0 && p.items.slice(named + 1, ord).every(x => isThin(x) || hasCat(x, 'pile')))
+          out.crop = valueOf(p.take(named), 'crop')!
       }
     }
     return out
@@ -180,6 +180,14 @@ export const takeCrop = (p: Pool): CropSaid => {
       p.take(k + 1)
     }
   }
+  return out
+}
+
+/** Takes a crop with its cut: "third crop hay", "2nd cutting", "corn". */
+export const takeCrop = (p: Pool): CropSaid => {
+  const out = cropIn(p)
+  // "silo de maíz": two words for one feed
+  if (out.crop) p.takeAll(`crop:${out.crop}`)
   return out
 }
 
