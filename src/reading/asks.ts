@@ -158,6 +158,10 @@ const RULES: [string, (x: Seen) => boolean][] = [
     'status',
     x =>
       (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) &&
+      // "can somebody stack those pallets behind the shop"
+      !/\b(?:can|could|would|will) (?:somebody|someone|anybody|anyone|one of you|you|u|y?all)\b|\b(?:alguien|me|nos) (?:puede|podria|ayuda)n?\b/.test(
+        x.text,
+      ) &&
       (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b|^(status|estado)$/.test(x.text)) &&
       !x.c('person'),
   ],

@@ -144,6 +144,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
             total: found.total,
             more: found.more,
             wet: found.wet,
+            tape: found.tape,
             used: s.used,
             left: s.left,
             leftWords: s.words,

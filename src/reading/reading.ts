@@ -43,6 +43,8 @@ export interface Act {
   leans?: boolean
   /** An amount was said without a number ("some", "10 to 12"). */
   vague?: boolean
+  /** Nothing but tape was named for a patch: it may have been laid on to measure. */
+  tape?: boolean
   /** A share that was told as moisture; its slot holds the dry matter. */
   wet?: boolean
   /** A pile was named that the farm does not have. */

@@ -135,6 +135,13 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     if (keys.length && keys.length === Object.keys(before).length && keys.every(k => k in before))
       return { kind: 'change', slots: after, wrong: before, strength: 2 }
   }
+  // "sorry, call it bench not flat"
+  const naming = items.findIndex(i => has(i, 'v:call') && /^(?:call|name|llama|ponle)/.test(i.text.toLowerCase()))
+  const name =
+    naming >= 0 && content.length <= 6 && !items.some(i => has(i, 'v:new') || has(i, 'pileword'))
+      ? items.slice(naming + 1).find(i => !isThin(i))
+      : undefined
+  if (name && !name.senses.length) return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
   // "the haylage was 3": one of several that were told together
   const [one, two] = content.filter(i => !has(i, 'comma') && !has(i, 'filler'))
   const among = one && two && content.length <= 4 && hasCat(one, 'crop') && two.num !== undefined && !two.ordinal

@@ -109,7 +109,8 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
       const slot = numberSlot(e, v as number)
       if (!slot) return undefined
       out[slot] = v
-    } else if (k === 'number2' || k === 'strange') continue
+    } else if (k === 'strange' && e.type === 'pile') out.name = v
+    else if (k === 'number2' || k === 'strange') continue
     else if (k === 'feet') {
       const slot =
         e.type === 'face'

@@ -52,7 +52,7 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
   if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
   // "ponle que fueron 4 botes de podrido": a whole report of another kind is no correction
   if (plain && plain.frame === 'spoil' && hit.was.event.type !== 'spoil' && hit.was.event.type !== 'feed') return undefined
-  if (fix.slots.strange !== undefined) return undefined
+  if (fix.slots.strange !== undefined && hit.was.event.type !== 'pile') return undefined
   if (!yours(hit.was)) return confirmed([hit.was], [hit.draft], c)
   // what went before was not understood: the correction may mean that, not the last record
   if (c.missed && c.message.replyTo === undefined) {

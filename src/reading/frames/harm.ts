@@ -183,6 +183,7 @@ export const patch = (p: Pool): Found | undefined => {
   p.take(verb >= 0 ? verb : base)
   // "put tape on 3 holes"
   out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put', 'v:have', 'v:buy') >= 0)
+  if (what < 0 && (tape >= 0 || /^taped$/.test(p.items[Math.max(verb, base)]!.text.toLowerCase()))) out.tape = true
   const n = p.find(i => i.num !== undefined && (hasCat(i, 'what') || i.unit === undefined))
   if (n >= 0) {
     const i = p.take(n)!

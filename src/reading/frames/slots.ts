@@ -10,6 +10,7 @@ export interface Found {
   total?: boolean
   more?: boolean
   wet?: boolean
+  tape?: boolean
   /** Added to the frame's score: how sure its trigger is. */
   bias?: number
   /** Frames that tell several events of one type: one slot set each. */
