@@ -71,6 +71,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],
+  ['face', x => x.s('q:howmany') && x.s('thing:face') && (x.s('per:day') || x.s('unit:in'))],
   // "good for how many days"
   [
     'left',
@@ -130,6 +131,8 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (x.c('mat') || x.c('item') || /\b(supplies|inventory|inventario|stock)\b/.test(x.text)) &&
       (x.s('q:howmany') || x.s('q:what') || x.s('q:yesno') || x.s('v:have') || x.s('q:how') || x.s('thing:left')) &&
       !x.s('v:cover') &&
+      // "did you get that mesh back on barn"
+      !(x.c('pile') && x.s('q:yesno') && !x.s('q:howmany')) &&
       !x.s('v:break'),
   ],
   [
@@ -159,7 +162,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
     x =>
       (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) &&
       // "can somebody stack those pallets behind the shop"
-      !/\b(?:can|could|would|will) (?:somebody|someone|anybody|anyone|one of you|you|u|y?all)\b|\b(?:alguien|me|nos) (?:puede|podria|ayuda)n?\b/.test(
+      !/\b(?:can|could|would|will) (?:somebody|someone|anybody|anyone|one of you|you|u|y?all)\b(?! (?:please )?(?:tell|let))|\b(?:alguien|me|nos) (?:puede|podria|ayuda)n?\b/.test(
         x.text,
       ) &&
       (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b|^(status|estado)$/.test(x.text)) &&

@@ -59,6 +59,8 @@ export interface Segment {
   morePiles?: string[]
 }
 
+const isVerb = (i: Item): boolean => i.senses.some(s => s.startsWith('v:'))
+
 const GHOST = (sense: string): Item => ({ from: -1, to: -1, senses: [sense], text: '', tokens: [], ghost: true })
 
 const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
@@ -73,9 +75,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
   }
   let score = -1.2 * left - 0.2
   // "fed 10k, gonna do 2 more": told before the comma, planned behind it
-  const turn = run.findIndex((i, k) => k > 1 && has(i, 'm:plan') && !has(i, 'approx') && has(run[k - 1], 'comma'))
   const turns =
-    turn > 0 && run.slice(0, turn).some(i => i.senses.some(s => s.startsWith('v:'))) && run.slice(turn).some(i => i.num !== undefined)
+    g.turn > from + 1 && g.turn < to && items.slice(from, g.turn).some(isVerb) && items.slice(g.turn, to).some(i => i.num !== undefined)
       ? 1
       : 0
   let seg: Segment = { from, to }

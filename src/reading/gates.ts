@@ -1,10 +1,12 @@
 import { FRAMES, type Rule } from './frames/rules.ts'
-import type { Item } from './item.ts'
+import { has, type Item } from './item.ts'
 
 /** For each item, a bit for each rule whose gate it opens, and for each that could lean on the verb it carries. */
 export interface Gates {
   open: Int32Array
   own: Int32Array
+  /** Where a plan begins behind a comma; -1 where none does. */
+  turn: number
 }
 
 /** The rules with this need, a bit each; a need is a sense, a unit, `sides`, or `cat:` with a category. */
@@ -42,5 +44,6 @@ export const gates = (items: Item[]): Gates => {
     open[k] = bits
     own[k] = verbs
   }
-  return { open, own }
+  const turn = items.findIndex((i, k) => k > 1 && has(i, 'm:plan') && !has(i, 'approx') && has(items[k - 1], 'comma'))
+  return { open, own, turn }
 }

@@ -6,6 +6,10 @@ import { asksAnyway } from './whatIf.ts'
 const PRONOUN =
   /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
 
+/** "would you tell me how", "me puedes decir cuanto". */
+const TELL_ME =
+  /^(?:(?:hey|hi|ok|okay|so|please|pls|oye|bueno) )*(?:(?:can|could|would|will|do) (?:you|u|somebody|anybody|anyone) )?(?:please )?(?:tell me|know|me puedes? decir|puedes? decirme|dime|decime|sabes?) (?:how|what|when|where|which|who|if|cuant\w+|como|que|cuando|donde|si)\b/
+
 /** Words of courtesy that come before a question. */
 const GREETING = /^(?:hi|hey|hello|yo|please|pls|plz|ok|okay|hola|oye|oiga|disculpa|disculpe|perdon|porfa|por favor|buenas)$/
 
@@ -19,6 +23,10 @@ const TELLING = new Set(
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
+  if (items.some(i => /^(?:tell|know|dime|decime|diga|sabes|decir)$/.test(i.tokens[0]!.norm) || /\btell me\b/.test(i.text.toLowerCase()))) {
+    const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+    if (TELL_ME.test(text)) return true
+  }
   if (items.some(i => i.tokens.some(t => TELLING.has(t.norm)))) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (asksAnyway(text)) return true

@@ -21,6 +21,27 @@ const TELLING =
 /** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
 const deniesTelling = (items: Item[], at: number): boolean => items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm))
 
+/** A word of denial that denies nothing of the deed. */
+const affirms = (items: Item[], at: number, seg: Segment): boolean => {
+  const word = items[at]!.text.toLowerCase()
+  // "there's nothing left of it" is what empty means; "el maíz que falta" is to come
+  if (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(word)) return true
+  if (seg.act?.frame === 'harvest' && /^faltan?$/.test(word)) return true
+  return deniesTelling(items, at)
+}
+
+/** A word of telling that makes the clause somebody else's: "neighbor says", "forecast"; not "from the neighbor", which says where. */
+const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
+  // "the lab says 34"
+  if (seg.act?.frame === 'test') return false
+  // "bo says they took 1,200 lb": of the crew
+  if (hasCat(items[at - 1], 'person') && seg.act?.frame !== 'weather') return false
+  // "7 loads, i guess": only a little unsure
+  const guess = /^(?:i )?(?:guess|think|reckon)$/.test(items[at]!.text.toLowerCase())
+  if (guess && items.slice(seg.from, at).some(x => x.num !== undefined)) return false
+  return !items.slice(Math.max(0, at - 2), at).some(x => has(x, 'off'))
+}
+
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
   let mood: Mood = carried ?? 'fact'
@@ -31,30 +52,14 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
       continue
     const inside = k >= seg.from
     if (has(i, 'but')) mood = 'fact'
-    if (has(i, 'so') && inside && seg.act?.frame !== 'open') return 'plan'
+    if (has(i, 'so') && inside && seg.act?.frame !== 'open' && items.slice(0, k).some(x => hasCat(x, 'v'))) return 'plan'
     if (has(i, 'm:hope')) return 'hope'
     // "si, di 11 mil": yes, not if
     const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
     if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
-    // "there's nothing left of it" is what empty means; "I never logged it" denies the telling
-    const noDenial =
-      (seg.act?.frame === 'harvest' && /^faltan?$/.test(i.text.toLowerCase())) ||
-      (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(i.text.toLowerCase())) ||
-      deniesTelling(items, k)
-    if (has(i, 'm:no') && !noDenial) mood = 'denial'
+    if (has(i, 'm:no') && !affirms(items, k, seg)) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
-    // "bo says they took 1,200 lb": of the crew; "7 loads, i guess": only a little unsure
-    const ofCrew = hasCat(items[k - 1], 'person') && seg.act?.frame !== 'weather'
-    const guess = /^(?:i )?(?:guess|think|reckon)$/.test(i.text.toLowerCase()) && items.slice(seg.from, k).some(x => x.num !== undefined)
-    if (
-      has(i, 'm:tell') &&
-      mood === 'fact' &&
-      seg.act?.frame !== 'test' &&
-      !ofCrew &&
-      !guess &&
-      !items.slice(Math.max(0, k - 2), k).some(x => has(x, 'off'))
-    )
-      mood = 'hearsay'
+    if (has(i, 'm:tell') && mood === 'fact' && isHearsay(items, k, seg)) mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later
     const then =
       told && has(i, 'and') && (from > 0 || has(items[k + 1], 'more')) && items.slice(from, k).every(x => has(x, 'and') || has(x, 'comma'))

@@ -195,7 +195,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       if (next?.norm === 'k' && t.value < 1000 && AFTER_K.test(tokens[i + 2]?.norm ?? ''))
         return { from: i, to: i + 2, value: t.value * 1000 }
       // "2 dozen"
-      if (/^(?:dozen|docenas?|dosenas?)$/.test(tokens[i + 1]?.norm ?? '')) return { from: i, to: i + 2, value: t.value * 12 }
+      if (/^(?:dozen|doz|dzn|docenas?|dosenas?)$/.test(tokens[i + 1]?.norm ?? '')) return { from: i, to: i + 2, value: t.value * 12 }
       const h = tail(tokens, i + 1)
       if (h) return { from: i, to: i + 1 + h.length, value: t.value + h.adds }
       return { from: i, to: i + 1, value: t.value }
@@ -242,8 +242,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
   const q = words(tokens, i)
   if (q) {
     // "five dozen"
-    if (tokens[q.to] && (tokens[q.to]!.norm === 'dozen' || tokens[q.to]!.norm === 'docenas'))
-      return { from: i, to: q.to + 1, value: q.value * 12 }
+    if (tokens[q.to] && /^(?:dozen|doz|dzn|docenas)$/.test(tokens[q.to]!.norm)) return { from: i, to: q.to + 1, value: q.value * 12 }
     const h = tail(tokens, q.to)
     const scale = h ? scaleOf(tokens[q.to + h.length]?.norm ?? '') : undefined
     // "two and a half thousand"

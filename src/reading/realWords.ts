@@ -53,7 +53,7 @@ llevaremos llueve loafer loafing loan loaned loaner loaning loans loaves lobes l
 longs lookee looky loom looms loons looped loops loosed looted lords loser loses lotto louder louse lover loves machina
 macho macro maestra maiden maine maire major malachi malas malls malta malted mamas manet manna manzana mapas marca
 march marcho marcy marzo massed matas mayans mead means meany meddle media medic medica medico medicos medina medios
-meeting mejora mendel meng menor ment mentir mentiras mentiria mesas mescal messes messy metan meted metere meterme
+meeting mejora mendel meng menor ment mentir mentiras mentiria mesa mesas mescal messes messy metan meted metere meterme
 meterse meterte metes metida metido metre metres mias midas miedo mientas miente mighty mikes millers milling mills
 mimes minded mined miner miners mines ming mint mints mirad miren mires misa miser misled mist mister misused mite miter
 mites moaned mobster mocha mocoso modes molds molly molting monster monte montes monty moody moose moped mordido morimos

@@ -2,7 +2,7 @@ import { COMMON } from './common.ts'
 import { tail } from './fractions.ts'
 import type { DateItem, Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
-import { type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
+import { isSlip, type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
 import { numberAt } from './numbers.ts'
 import { isUnit, make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 import { mendWord } from './slips.ts'
@@ -51,7 +51,13 @@ export const scan = (
   fallback: Lang,
 ): Scan => {
   const spanish = typed.some(t => t.kind === 'word' && LEXICON.onlySpanish.has(t.norm))
-  const tokens = respell(LEXICON, typed, w => names.byFirst.has(w) || COMMON.has(w), spanish || fallback === 'es')
+  const tokens = respell(
+    LEXICON,
+    typed,
+    w =>
+      names.byFirst.has(w) || COMMON.has(w) || (w.length === 3 && names.singles.some(e => e.words.length === 1 && isSlip(w, e.words[0]!))),
+    spanish || fallback === 'es',
+  )
   const lang = languageOf(tokens, fallback, w => names.byFirst.has(w))
   const n = tokens.length
   const hits: (NameHit | undefined)[] = new Array(n)

@@ -51,11 +51,38 @@ const soundsOf = (lexicon: Lexicon): Sounds => {
   return out
 }
 
+/** Words that dictation or a thumb writes for words of the trade; none of them is meant as such on a silage pile. */
+const HEARD_AS: Record<string, string> = {
+  wholes: 'holes',
+  roles: 'rolls',
+  rolles: 'rolls',
+  reign: 'rain',
+  rein: 'rain',
+  reigned: 'rained',
+  tares: 'tears',
+  dear: 'deer',
+  dears: 'deer',
+  lodes: 'loads',
+  lode: 'load',
+  bails: 'bales',
+  feat: 'feet',
+  haled: 'hailed',
+  heche: 'eche',
+  hechamos: 'echamos',
+  hecharon: 'echaron',
+  hechar: 'echar',
+  hechando: 'echando',
+  sinta: 'cinta',
+}
+
 /** Tokens with Spanish words spelled by ear, or short English ones without their vowels, put right; only words that nobody knows. */
 export const respell = (lexicon: Lexicon, tokens: Token[], isName: (word: string) => boolean, spanish: boolean): Token[] => {
   const { words, bySound } = soundsOf(lexicon)
   return tokens.map(t => {
-    if (t.kind !== 'word' || words.has(t.norm) || isName(t.norm)) return t
+    if (t.kind !== 'word' || isName(t.norm)) return t
+    const heard = Object.hasOwn(HEARD_AS, t.norm) ? HEARD_AS[t.norm]! : undefined
+    if (heard !== undefined) return { ...t, norm: heard }
+    if (words.has(t.norm)) return t
     const right = spanish ? bySound.get(soundOf(t.norm)) : t.norm.length === 3 ? mendWord(lexicon, t.norm) : undefined
     return right && right !== t.norm ? { ...t, norm: right } : t
   })

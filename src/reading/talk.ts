@@ -182,6 +182,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
       bad[counted] = bad.number
       delete bad.number
     }
+    // "11k not 10": both in thousands
+    if (typeof good.number === 'number' && typeof bad.number === 'number' && good.number >= 1000 && bad.number < 100) bad.number *= 1000
     if (Object.keys(bad).length && Object.keys(bad).every(k => k in good)) {
       wrong = bad
       right = items.slice(0, not)

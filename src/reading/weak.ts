@@ -2,7 +2,7 @@ import type { Item } from './item.ts'
 import type { Phrase } from './lexicon.ts'
 import type { NameHit } from './names.ts'
 import type { NumberItem } from './numbers.ts'
-import { isMore, phraseAt } from './quantity.ts'
+import { isMore, phraseAt, sidesAt } from './quantity.ts'
 import type { Lang } from './scan.ts'
 import type { Token } from './token.ts'
 
@@ -21,7 +21,8 @@ const sensesOf = (p: Phrase | undefined): string[] => (p ? [...p.en, ...p.es] : 
 /** What stands behind, past "more", is counted one by one: holes, rolls of tape, sheets that were bought. */
 const isCounted = (tokens: Token[], i: number, to: number): boolean => {
   let thing = to
-  while (tokens[thing] && isMore(tokens, thing)) thing++
+  while (tokens[thing] && (isMore(tokens, thing) || (thing > to && sidesAt(tokens, thing))))
+    thing = isMore(tokens, thing) ? thing + 1 : sidesAt(tokens, thing)!.to
   const got = /^(bought|have|got|counted|used|up|ordered|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')
   return sensesOf(tokens[thing] && phraseAt(tokens, thing)).some(
     s => s === 'what:hole' || s === 'what:tear' || s === 'item:patch tape' || (s.startsWith('mat:') && got),

@@ -1,6 +1,7 @@
 import { eventsFrom, type Logged } from '../book/book.ts'
 import type { Draft } from '../book/questions.ts'
 import type { Fix, Reading } from '../reading/reading.ts'
+import { LB_PER_TON } from '../units/measure.ts'
 import type { Context } from './context.ts'
 import { ownRecent, within } from './context.ts'
 
@@ -108,7 +109,9 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
     if (k === 'number') {
       const slot = numberSlot(e, v as number)
       if (!slot) return undefined
-      out[slot] = v
+      // "the red wagon holds 6 ton", "make that 6 1/2": in the unit it was said in
+      const tons = slot === 'lb' && (v as number) < 100 && /\bt(?:on|onelada)s?\b/i.test(String(e.said ?? ''))
+      out[slot] = tons ? (v as number) * LB_PER_TON : v
     } else if (k === 'strange' && e.type === 'pile') out.name = v
     else if (k === 'number2' || k === 'strange') continue
     else if (k === 'feet') {

@@ -1,6 +1,7 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
-import { type Found, inFt, takeColour, takePile, takeVague, takeWhere } from './slots.ts'
+import { type Found, inFt, takeColour, takePile, takeVague } from './slots.ts'
+import { takeWhere } from './where.ts'
 
 const SHEETS = new Set(['plastic', 'second plastic', 'barrier film', 'tarp'])
 
@@ -81,11 +82,15 @@ export const cover = (p: Pool): Found | undefined => {
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
   // "mesh off lane", "plastic back 5 ft", "30 gravel bags on lane edge": no verb, but no doubt either
   // "sheet is on", "net's on lane": the thing, a form of being, and on
+  const behind = first === undefined ? [] : p.items.slice(first.k + 1, first.k + 4).filter(i => !has(i, 'back'))
   const isOn =
     first !== undefined &&
-    p.items
-      .slice(first.k + 1, first.k + 3)
-      .some((i, n) => has(i, 'on') && /^on$/.test(i.tokens[0]!.norm) && (n > 0 || /s$/.test(first.i.tokens.at(-1)!.text))) &&
+    take < 0 &&
+    put < 0 &&
+    roll < 0 &&
+    behind
+      .slice(0, 2)
+      .some((i, n) => /^on$/.test(i.text.toLowerCase()) && (n > 0 ? has(behind[0], 'filler') : /s$/.test(first.i.tokens.at(-1)!.text))) &&
     p.items.slice(0, first.k).every(i => isThin(i))
   const given =
     first !== undefined &&
@@ -120,6 +125,8 @@ export const cover = (p: Pool): Found | undefined => {
           p.items[has(p.items[first.k - 1], 'more') ? first.k - 2 : first.k - 1]?.num !== undefined &&
           trailing.some(i => has(i, 'on')))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
+  // "pulled the mesh off and laid 45 bags": two deeds
+  if (take >= 0 && put > take && first !== undefined && first.k < put && mats.some(x => x.k > put)) return undefined
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
@@ -136,7 +143,7 @@ export const cover = (p: Pool): Found | undefined => {
   if (p.find(i => hasCat(i, 'crop') && !hasCat(i, 'mat')) >= 0 && verb < 0 && mats.length === 0) return undefined
   const ft = p.num(['ft', 'in'])
   const rolled = noWord
-    ? trailing.some(i => has(i, 'back'))
+    ? trailing.some(i => has(i, 'back')) && !isOn && !gotOn
     : (put >= 0 && ft >= 0 && back >= 0 && /atras|tras$/.test(p.items[back]!.text.toLowerCase())) ||
       (roll >= 0 &&
         (ft >= 0 ||

@@ -1,7 +1,9 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
+import { takeCrop } from './crop.ts'
 import { takeDm } from './dryMatter.ts'
-import { type Found, inFt, inLb, takeColour, takeCrop, takePile, takeWhere } from './slots.ts'
+import { type Found, inFt, inLb, takeColour, takePile } from './slots.ts'
+import { takeWhere } from './where.ts'
 
 /** Sizes said with their dimension: "45 wide", "138 ft long", "10 and a half high", "de ancho 43". */
 const takeDims = (p: Pool, out: Record<string, unknown>): number => {
@@ -19,8 +21,10 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     const next = p.items[at]
     if (next && hasCat(next, 'dim') && p.free(at)) {
       // "24 across the top"
-      const top = valueOf(next, 'dim') === 'width' ? p.items.findIndex((x, j) => j > at && !isThin(x)) : -1
-      const isTop = top >= 0 && p.free(top) && /^(?:top|arriba)$/.test(p.items[top]!.text.toLowerCase())
+      const after = p.items.findIndex((x, j) => j > at && !(isThin(x) && !has(x, 'comma')))
+      // "top 22 wide"
+      const top = valueOf(next, 'dim') !== 'width' ? -1 : isTopWord(p.items[k - 1]) && p.free(k - 1) ? k - 1 : after
+      const isTop = top >= 0 && p.free(top) && isTopWord(p.items[top])
       const d = isTop ? 'top' : valueOf(next, 'dim')!
       if (!key[d]) continue
       out[key[d]!] = v
@@ -53,6 +57,8 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
   }
   return n
 }
+
+const isTopWord = (i: Item | undefined): boolean => /^(?:top|arriba)$/.test(i?.text.toLowerCase() ?? '')
 
 const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).join(' ')
 
@@ -98,7 +104,7 @@ const takeName = (p: Pool, from: number): string | undefined => {
       end++
       break
     }
-    if (i.num !== undefined || HESITATES.test(i.tokens[0]!.norm)) break
+    if (i.num !== undefined || (HESITATES.test(i.tokens[0]!.norm) && !(end === k && endsName(p, end + 1)))) break
     if (
       end > k &&
       (has(i, 'and') ||
@@ -243,58 +249,5 @@ export const test = (p: Pool): Found | undefined => {
   if (!out.slots.crop && !out.slots.pile && !out.strange) out.bias! -= 1
   out.full = out.slots.dmPct !== undefined
   if (verb >= 0 || dm >= 0) out.bias! += 0.5
-  return out
-}
-
-/** Heads and daily amounts. */
-export const ration = (p: Pool): Found | undefined => {
-  const out: Found = { slots: {}, full: false, bias: 0 }
-  const milk = p.sense('v:milk')
-  const perDay = p.sense('per:day')
-  const perHead = p.sense('per:head')
-  const group = p.find(i => hasCat(i, 'group'))
-  if (milk < 0 && perDay < 0 && perHead < 0 && group < 0) return undefined
-  if (p.find(i => i.unit === 'load' || i.unit === 'ft' || i.unit === 'in' || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
-  if (perHead >= 0) {
-    const n = p.num(['lb', undefined, 'kg'])
-    if (n >= 0) {
-      const i = p.take(n)!
-      out.slots.lbPerHead = i.unit === undefined ? i.num : inLb(i)
-      p.take(perHead)
-      p.takeAll('per:head')
-    }
-  }
-  if (perDay >= 0) {
-    const n = p.num(['lb', 'ton', undefined, 'tonne', 'kg'], i => i.unit !== undefined || i.num! >= 100)
-    if (n >= 0) {
-      const i = p.take(n)!
-      out.slots.lbPerDay = i.unit === undefined ? i.num : inLb(i)
-    }
-    p.takeAll('per:day')
-  }
-  const head = p.num(['head', undefined], (i, k) => i.unit === 'head' || milk >= 0 || hasCat(p.after(k), 'group'))
-  if (head >= 0) {
-    out.slots.head = p.take(head)!.num
-    if (milk >= 0) out.slots.group = 'milking'
-  }
-  if (group >= 0) {
-    const g = valueOf(p.items[group], 'group')!
-    if (out.slots.head !== undefined || out.slots.lbPerHead !== undefined) out.slots.group ??= g
-    p.takeAll(...['milking', 'dry', 'heifers', 'calves', 'fresh', 'high', 'low'].map(x => `group:${x}`))
-  } else if (milk >= 0 && out.slots.head !== undefined) out.slots.group = 'milking'
-  if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined) return undefined
-  p.takeAll('v:milk', 'v:feed', 'b:feed', 'v:have', 'v:take', 'v:put', 'unit:head', 'animal:cow', 'v:use')
-  const basis =
-    p.sense('basis:dry') >= 0 && p.sense('basis:dry') !== p.sense('dm:wet') ? 'dry' : p.sense('basis:as fed') >= 0 ? 'as fed' : undefined
-  if (basis && (out.slots.lbPerDay !== undefined || out.slots.lbPerHead !== undefined)) {
-    out.slots.basis = basis
-    p.takeAll('basis:dry', 'basis:as fed', 'dm:dry')
-  }
-  const crop = takeCrop(p)
-  if (crop.crop) out.slots.crop = crop.crop
-  takePile(p, out, 'pile', 'off')
-  takeColour(p)
-  out.bias! += 1
-  out.full = true
   return out
 }

@@ -1,7 +1,9 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { amount, countsUnknown, takeAmount } from './amounts.ts'
-import { type Found, hasVague, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
+import { takeCrop } from './crop.ts'
+import { type Found, hasVague, takeColour, takePile, takeVague } from './slots.ts'
+import { takeWhere } from './where.ts'
 
 /** Feed taken to the cows. */
 export const feed = (p: Pool): Found | undefined => {

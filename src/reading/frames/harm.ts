@@ -1,6 +1,7 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
-import { type Found, takeColour, takePile, takeVague, takeWhere } from './slots.ts'
+import { type Found, takeColour, takePile, takeVague } from './slots.ts'
+import { takeWhere } from './where.ts'
 
 const whatOf = (i: Item): string | undefined => valueOf(i, 'what')
 

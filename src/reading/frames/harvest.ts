@@ -1,6 +1,7 @@
 import { hasCat } from '../item.ts'
 import type { Pool } from '../pool.ts'
-import { type Found, takeColour, takeCrop } from './slots.ts'
+import { takeCrop } from './crop.ts'
+import { type Found, takeColour } from './slots.ts'
 
 /** When a crop is expected. The day is the clause's date. */
 export const harvest = (p: Pool): Found | undefined => {

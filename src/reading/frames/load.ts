@@ -1,19 +1,15 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { countsUnknown, WEIGHT } from './amounts.ts'
+import { takeCrop } from './crop.ts'
 import { takeDm } from './dryMatter.ts'
 import { takeField } from './field.ts'
-import { type Found, hasVague, inLb, isEach, isField, takeColour, takeCrop, takePile, takeVague } from './slots.ts'
+import { type Found, hasVague, inLb, isEach, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
 
 /** Feed put on a pile. */
 export const load = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  // "hauled 7 ton of shop over to creek": from pile to pile
-  if (
-    p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off' && !isField(p, k)) >= 0 &&
-    p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0
-  )
-    return undefined
+  if (isPileToPile(p)) return undefined
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
   // "north took 9 ton of haylage": the pile is who took it
   const took = p.sense('v:take')
@@ -24,7 +20,12 @@ export const load = (p: Pool): Found | undefined => {
     p.cat('box') >= 0 && p.num([undefined, ...WEIGHT], i => i.unit !== undefined || i.num! >= 2000) >= 0 ? p.sense('v:weigh') : -1
   const eats =
     took > 0 && p.cat('crop') >= 0 && hasCat(p.before(took), 'pile') && p.relation(p.items.indexOf(p.before(took)!)) === undefined
-  const verb = eats ? took : ticket >= 0 ? ticket : bought >= 0 ? bought : p.sense('v:put')
+  // "al arroyo le dimos 5 viajes de alfalfa": given to the pile, not to the cows
+  const given =
+    p.num(['load']) >= 0 && p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0
+      ? p.find(i => has(i, 'v:feed') && /di(?:mos|eron|o)?$|echa?mos|eche$/.test(i.text.toLowerCase()))
+      : -1
+  const verb = given >= 0 ? given : eats ? took : ticket >= 0 ? ticket : bought >= 0 ? bought : p.sense('v:put')
   // "echamos al mixer 12 mil de old slab": what goes into the mixer is fed
   if (p.sense('to:cows') >= 0) return undefined
   // "their pile" is none of ours
@@ -33,6 +34,7 @@ export const load = (p: Pool): Found | undefined => {
   if (!eats && p.sense('unit:batch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off') >= 0) return undefined
   const base = verb < 0 ? p.sense('b:put') : -1
   const fed =
+    given < 0 &&
     p.sense('v:feed') >= 0 &&
     (verb < 0 ||
       (p.cat('crop') < 0 &&

@@ -1,7 +1,9 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { amount, takeAmount } from './amounts.ts'
-import { type Found, inFt, isField, takeColour, takeCrop, takePile, takeVague, takeWhere } from './slots.ts'
+import { takeCrop } from './crop.ts'
+import { type Found, inFt, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
+import { takeWhere } from './where.ts'
 
 const MOVED = /^(?:avanz|advanc|mov(?:ed|io|imos)|gain)/
 
@@ -54,9 +56,7 @@ export const empty = (p: Pool): Found | undefined => {
 export const shift = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   const push = p.sense('v:push')
-  const from = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'off' && !isField(p, k))
-  const onto = p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on')
-  const verb = push < 0 && from >= 0 && onto >= 0 ? p.sense('v:put') : push
+  const verb = push < 0 && isPileToPile(p) ? p.sense('v:put') : push
   const base = verb < 0 ? p.sense('b:push') : -1
   if (verb < 0 && base < 0) return undefined
   const first = p.cat('pile')

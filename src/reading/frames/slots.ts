@@ -74,10 +74,23 @@ export const takePile = (p: Pool, out: Found, slot = 'pile', want?: 'on' | 'off'
   else p.takeSense('pileword')
 }
 
+const FIELD = /^(?:field|fld|place|farm|campo|lote|potrero|parcela)$/
+
 /** "from the north field", "del lote norte": where it was cut, though a pile has the name too. */
-export const isField = (p: Pool, at: number): boolean => {
-  const field = /^(?:field|fld|place|farm|campo|lote|potrero|parcela)$/
-  return field.test(p.items[at + 1]?.text.toLowerCase() ?? '') || field.test(p.items[at - 1]?.text.toLowerCase() ?? '')
+const isField = (p: Pool, at: number): boolean =>
+  FIELD.test(p.items[at + 1]?.text.toLowerCase() ?? '') || FIELD.test(p.items[at - 1]?.text.toLowerCase() ?? '')
+
+/** "hauled 7 ton of shop over to creek": feed that goes from one pile to another. */
+export const isPileToPile = (p: Pool): boolean => {
+  let from = false
+  let onto = false
+  for (let k = 0; k < p.items.length; k++) {
+    if (!hasCat(p.items[k], 'pile')) continue
+    const rel = p.relation(k)
+    if (rel === 'on') onto = true
+    else if (rel === 'off' && !isField(p, k)) from = true
+  }
+  return from && onto
 }
 
 const nextSolid = (p: Pool, k: number): number => {
@@ -132,136 +145,6 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
       return text
     }
     k = end - 1
-  }
-  return undefined
-}
-
-export interface CropSaid {
-  crop?: string
-  cut?: number
-}
-
-const cropIn = (p: Pool): CropSaid => {
-  const out: CropSaid = {}
-  const ord = p.find((i, k) => {
-    if (!hasCat(i, 'say')) return false
-    const n = p.items[k + 1]
-    return n !== undefined && (has(n, 'cutword') || hasCat(n, 'crop'))
-  })
-  if (ord >= 0) {
-    out.cut = Number(valueOf(p.take(ord), 'say')!.split(':')[1])
-    out.crop = 'haylage'
-    const n = p.items[ord + 1]!
-    p.take(ord + 1)
-    if (!has(n, 'cutword')) {
-      out.crop = valueOf(n, 'crop')!
-      if (p.items[ord + 2] && has(p.items[ord + 2], 'cutword')) p.take(ord + 2)
-    } else {
-      let k = ord + 2
-      while (p.items[k] && (has(p.items[k], 'off') || isThin(p.items[k]!)) && k < ord + 4) k++
-      if (p.free(k) && hasCat(p.items[k], 'crop') && !has(p.items[k], 'cutword')) out.crop = valueOf(p.take(k), 'crop')!
-      else {
-        // "alfalfa del tercer corte"
-        const named = p.items.findLastIndex((x, j) => j < ord && p.free(j) && hasCat(x, 'crop') && !has(x, 'cutword'))
-        const other = p.find((x, j) => j > ord && hasCat(x, 'crop') && !has(x, 'cutword'))
-        if (named >= 0 && other < 0 && p.items.slice(named + 1, ord).every(x => isThin(x) || hasCat(x, 'pile')))
-          out.crop = valueOf(p.take(named), 'crop')!
-      }
-    }
-    return out
-  }
-  // "hay, third cut": crop first, cut after it
-  const at = p.find(i => hasCat(i, 'crop') && !has(i, 'cutword'))
-  if (at >= 0) {
-    out.crop = valueOf(p.take(at), 'crop')
-    const k = p.find((i, j) => (j > at && i.ordinal === true) || (hasCat(i, 'say') && has(p.items[j + 1], 'cutword')))
-    if (k >= 0 && p.items[k + 1] && has(p.items[k + 1], 'cutword')) {
-      out.cut = p.items[k]!.num ?? Number(valueOf(p.items[k], 'say')!.split(':')[1])
-      p.take(k)
-      p.take(k + 1)
-    }
-  }
-  return out
-}
-
-/** Takes a crop with its cut: "third crop hay", "2nd cutting", "corn". */
-export const takeCrop = (p: Pool): CropSaid => {
-  const out = cropIn(p)
-  // "silo de maíz": two words for one feed
-  if (out.crop) p.takeAll(`crop:${out.crop}`)
-  return out
-}
-
-/** A place on a pile, kept as said: "by the wall", "n end", "del lado norte". */
-export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | undefined => {
-  for (let k = 0; k < p.items.length; k++) {
-    if (p.used[k]) continue
-    const i = p.items[k]!
-    // "w tape" is with it, "w side" the west
-    const place = has(i, 'where:place') && !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
-    const led = has(i, 'prepWhere')
-    // "out n stomped 5 holes": and
-    if (i.text.toLowerCase() === 'n' && p.items[k + 1] && !has(p.items[k + 1], 'where:place') && !has(p.items[k + 1], 'comma')) continue
-    // "walked right up on it"
-    if (i.text.toLowerCase() === 'right' && (has(p.items[k + 1], 'on') || has(p.items[k + 1], 'off') || has(p.items[k + 1], 'prepWhere')))
-      continue
-    if (!place && !led) continue
-    let from = k
-    let end = k
-    if (led && !place) {
-      from = k + 1
-      while (p.items[from] && isThin(p.items[from]!)) from++
-      if (!p.free(from)) continue
-      // "by the feed lane"
-      if (
-        p.items[from]!.text.toLowerCase() === 'feed' &&
-        p.free(from + 1) &&
-        (p.items[from + 1]!.senses.length === 0 || has(p.items[from + 1], 'where:place'))
-      ) {
-        for (let j = k; j <= from + 1; j++) p.used[j] = 1
-        return `feed ${p.items[from + 1]!.text.toLowerCase()}`
-      }
-      const head = p.items[from]!
-      const ok =
-        has(head, 'where:place') ||
-        (allowUnknown &&
-          (head.senses.length === 0 ||
-            /^(?:piso|suelo|floor|ground)$/.test(head.text.toLowerCase()) ||
-            hasCat(head, 'mat') ||
-            has(head, 'ordinal')))
-      if (!ok || head.num !== undefined) continue
-      end = from + 1
-    } else {
-      // a place word that stands in a pile's room is a place only beside another place word or a relation
-      end = k + 1
-      const prev = p.items[k - 1]
-      const lead = prev && p.free(k - 1) && prev.senses.length === 0 && k >= 1 ? k - 1 : k
-      from = lead
-    }
-    while (p.free(end) && (has(p.items[end], 'where:place') || (p.items[end]!.senses.length === 0 && has(p.items[end + 1], 'where:place'))))
-      end++
-    // "corner of the feed end"
-    while (
-      p.free(end) &&
-      p.items[end]!.senses.every(s => s === 'off' || s === 'filler') &&
-      p.free(end + 1) &&
-      has(p.items[end + 1], 'where:place')
-    ) {
-      end += 2
-    }
-    // "along the top", "under the tires": how it lies there is kept, "by" and "at" say nothing more
-    const lies =
-      from > k &&
-      /^(?:along|around|under|underneath|behind|beside|below|above|between|across|inside|outside|debajo|detras|atras|alrededor)$/.test(
-        i.text.toLowerCase(),
-      )
-    const text = p.items
-      .slice(lies ? k : from, end)
-      .map(x => x.text.toLowerCase())
-      .join(' ')
-    if (not?.test(text)) continue
-    for (let j = Math.min(k, from); j < end; j++) p.used[j] = 1
-    return text
   }
   return undefined
 }

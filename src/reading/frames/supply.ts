@@ -1,6 +1,7 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
-import { type Found, takeColour, takeVague, takeWhere } from './slots.ts'
+import { type Found, takeColour, takeVague } from './slots.ts'
+import { takeWhere } from './where.ts'
 
 const ITEMS = ['plastic', 'second plastic', 'barrier film', 'mesh', 'tarp', 'tires', 'gravel bags', 'gravel', 'dirt']
 

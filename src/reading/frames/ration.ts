@@ -1,0 +1,57 @@
+import { hasCat, valueOf } from '../item.ts'
+import type { Pool } from '../pool.ts'
+import { takeCrop } from './crop.ts'
+import { type Found, inLb, takeColour, takePile } from './slots.ts'
+
+/** Heads and daily amounts. */
+export const ration = (p: Pool): Found | undefined => {
+  const out: Found = { slots: {}, full: false, bias: 0 }
+  const milk = p.sense('v:milk')
+  const perDay = p.sense('per:day')
+  const perHead = p.sense('per:head')
+  const group = p.find(i => hasCat(i, 'group'))
+  if (milk < 0 && perDay < 0 && perHead < 0 && group < 0) return undefined
+  if (p.find(i => i.unit === 'load' || i.unit === 'ft' || i.unit === 'in' || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  if (perHead >= 0) {
+    const n = p.num(['lb', undefined, 'kg'])
+    if (n >= 0) {
+      const i = p.take(n)!
+      out.slots.lbPerHead = i.unit === undefined ? i.num : inLb(i)
+      p.take(perHead)
+      p.takeAll('per:head')
+    }
+  }
+  if (perDay >= 0) {
+    const n = p.num(['lb', 'ton', undefined, 'tonne', 'kg'], i => i.unit !== undefined || i.num! >= 100)
+    if (n >= 0) {
+      const i = p.take(n)!
+      out.slots.lbPerDay = i.unit === undefined ? i.num : inLb(i)
+    }
+    p.takeAll('per:day')
+  }
+  const head = p.num(['head', undefined], (i, k) => i.unit === 'head' || milk >= 0 || hasCat(p.after(k), 'group'))
+  if (head >= 0) {
+    out.slots.head = p.take(head)!.num
+    if (milk >= 0) out.slots.group = 'milking'
+  }
+  if (group >= 0) {
+    const g = valueOf(p.items[group], 'group')!
+    if (out.slots.head !== undefined || out.slots.lbPerHead !== undefined) out.slots.group ??= g
+    p.takeAll(...['milking', 'dry', 'heifers', 'calves', 'fresh', 'high', 'low'].map(x => `group:${x}`))
+  } else if (milk >= 0 && out.slots.head !== undefined) out.slots.group = 'milking'
+  if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined) return undefined
+  p.takeAll('v:milk', 'v:feed', 'b:feed', 'v:have', 'v:take', 'v:put', 'unit:head', 'animal:cow', 'v:use')
+  const basis =
+    p.sense('basis:dry') >= 0 && p.sense('basis:dry') !== p.sense('dm:wet') ? 'dry' : p.sense('basis:as fed') >= 0 ? 'as fed' : undefined
+  if (basis && (out.slots.lbPerDay !== undefined || out.slots.lbPerHead !== undefined)) {
+    out.slots.basis = basis
+    p.takeAll('basis:dry', 'basis:as fed', 'dm:dry')
+  }
+  const crop = takeCrop(p)
+  if (crop.crop) out.slots.crop = crop.crop
+  takePile(p, out, 'pile', 'off')
+  takeColour(p)
+  out.bias! += 1
+  out.full = true
+  return out
+}
