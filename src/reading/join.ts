@@ -72,6 +72,10 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       act.slots.why ??= 'feed'
       if (!after.act.strange) after.act.slots.pile ??= act.slots.pile
     }
+    // one breath, one pile, though nobody knows it: "3 viajes de alfalfa y 5 de maíz en el aroyo"
+    const strange = act.slots.pile === undefined && !act.strange && SHARED.has(act.frame) && act.frame !== 'weather' && act.frame !== 'test'
+    if (strange && before?.sentence === sentence && before.act.strange) act.strange = before.act.strange
+    else if (strange && after?.sentence === sentence && after.act.frame === act.frame && after.act.strange) act.strange = after.act.strange
     if (act.strange || act.slots.pile !== undefined || !SHARED.has(act.frame) || act.frame === 'weather' || act.frame === 'test') continue
     // the same sentence, or the next clause of the same kind: "5 loads corn and 2 haylage on creek"
     const next = acts[k + 1]
