@@ -21,6 +21,8 @@ const cuts = (items: Item[]): Map<number, number> => {
       i.senses.some(s => START.some(p => s.startsWith(p))) ||
       i.date ||
       (i.num !== undefined && i.unit !== undefined) ||
+      // "11k yesterday 10.6k today"
+      (i.num !== undefined && i.num >= 1000 && prev.date !== undefined) ||
       // "6 corn 2 hay"
       (i.num !== undefined && hasCat(prev, 'crop') && hasCat(items[k + 1], 'crop')) ||
       // "on north dry matter was 40"
@@ -110,7 +112,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
         const i = pool.take(d)!
         // "next year around aug 12": the day says it all
         if (/\b(?:year|ano|año)\b/i.test(i.text) && pool.find(x => x.date !== undefined) >= 0) continue
-        if (i.date!.explicit && date?.date?.explicit && i.date!.past !== date.date.past) days++
+        if (date?.date && i.date!.past !== date.date.past) days++
         if (!date || (date.date!.explicit === false && i.date!.explicit)) date = i
       }
       pool.takeCat('person')

@@ -39,7 +39,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   }
   const all = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
   // "hi please how's north"
-  const greeted = all.findIndex(x => !GREETING.test(x.i.text.toLowerCase()))
+  const greeted = all.findIndex(x => !GREETING.test(x.i.text.toLowerCase()) && !hasCat(x.i, 'person') && !has(x.i, 'comma'))
   const content = all.slice(Math.max(0, greeted))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break

@@ -222,7 +222,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     }
   const w = (k: number) => tokens[i + k]?.norm ?? ''
   if (n === 'half' || n === 'medio' || n === 'media') {
-    if (w(1) === 'dozen' || w(1) === 'docena' || w(1) === 'dosena') return { from: i, to: i + 2, value: 6 }
+    if (/^(?:dozen|doz|dzn|docena|dosena)$/.test(w(1))) return { from: i, to: i + 2, value: 6 }
     let to = i + 1
     if (w(1) === 'of') to++
     if (tokens[to]?.norm === 'a' || tokens[to]?.norm === 'an') to++

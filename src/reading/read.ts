@@ -6,8 +6,9 @@ import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
-import { has, hasCat, type Item } from './item.ts'
-import { distribute, isCause, lend, merge, parted, small, summed, withWeather } from './join.ts'
+import { has, hasCat, type Item, valueOf } from './item.ts'
+import { distribute, isCause, lend, parted, small, summed, withWeather } from './join.ts'
+import { covered, merge } from './merge.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { isThing, weightOf } from './pool.ts'
@@ -112,6 +113,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     carried = undefined
     let from = 0
     let lost = 0
+    let beast: Item | undefined
     const first = found.length
     const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
@@ -120,6 +122,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined || isThing(i))
         // "so that's thirteen": the sum of what was just told
         const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
+        beast = run.slice(seg.from, seg.to).find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ?? beast
         if (!(left.length === 1 && left[0]!.num === sum && run.slice(seg.from, seg.to).some(i => hasCat(i, 'fix') || has(i, 'total'))))
           lost += left.length
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
@@ -145,6 +148,12 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         from = seg.to
         continue
       }
+      // "se metieron las vacas y le hicieron 6 hoyos": who did it stands in a clause of its own
+      if (beast && seg.act.frame === 'damage' && seg.act.slots.cause === 'unknown') {
+        Object.assign(seg.act.slots, { cause: 'animal', animal: valueOf(beast, 'animal') })
+        lost--
+        beast = undefined
+      }
       // "5 more loads", "another 9k": not the ones told before
       if (REPORTED.has(seg.act.frame) && run.slice(seg.from, seg.to).some(i => i.tokens.some(t => MORE.test(t.norm)))) seg.act.more = true
       from = seg.to
@@ -169,6 +178,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   parted(found)
   small(found)
   withWeather(found)
+  covered(found)
   merge(found)
   const acts = distribute(
     found.map(f => f.act),

@@ -56,6 +56,8 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
       const fixed = repair(rest, trace, lang)
       return [...out.slice(0, at + 1), ...fixed]
     }
+    // "an inch of rain, no hail"
+    if (kind === 'sky' && out[at]!.tokens.length === 1 && /^no$/.test(out[at]!.text.toLowerCase())) return out
     // "no" between a value and another of its kind may deny the second: "2 holes in barn no holes in shop"
     if (
       next.senses.some(s => s.startsWith('what')) &&

@@ -63,6 +63,9 @@ const indexOf = (lexicon: Lexicon): Index => {
   return made
 }
 
+/** Words of four letters that are half of what a crew types; one letter of them may be wrong. */
+const SHORT_TRADE = ['corn', 'load', 'hail', 'rain', 'snow', 'mesh', 'hole', 'film', 'tire', 'maiz', 'hoyo']
+
 /** True where two words are letters changed about: "cron", "tiers". */
 const isTurned = (a: string, b: string): boolean =>
   a.length === b.length && distance(a, b) === 2 && [...a].sort().join('') === [...b].sort().join('')
@@ -70,6 +73,10 @@ const isTurned = (a: string, b: string): boolean =>
 /** As `mendWord`, whatever else the word may be in English or Spanish. */
 export const slipOf = (lexicon: Lexicon, word: string): string | undefined => {
   if (word.length < 3 || word.length > 16) return undefined
+  if (word.length === 4 || word.length === 5) {
+    const near = SHORT_TRADE.filter(s => s[0] === word[0] && distance(s, word) === 1 && lexicon.byFirst.has(s))
+    if (near.length === 1) return near[0]
+  }
   if (word.length === 4) {
     const turned = [...lexicon.byFirst.keys()].find(
       s => s[0] === word[0] && isTurned(s, word) && sensesOf(lexicon, s).some(x => x !== 'filler'),

@@ -85,25 +85,29 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     // "scratch that, make it 5", "scratch that we only brought 5": not taken back but set right
     const after = items.slice(items.indexOf(content[undo]!) + 1)
     const setRight = after.some(i => i.num !== undefined) && after.some(i => has(i, 'fix:make') || SETS_RIGHT.test(i.tokens[0]!.norm))
+    // "scratch that I was looking at the wrong line": only why
+    const why =
+      content[undo] === first && !after.some(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'mat'))
     const known =
-      !setRight &&
-      rest.every(
-        i =>
-          i.num !== undefined ||
-          hasCat(i, 'pile') ||
-          hasCat(i, 'crop') ||
-          hasCat(i, 'unit') ||
-          hasCat(i, 'v') ||
-          hasCat(i, 'b') ||
-          hasCat(i, 'sky') ||
-          hasCat(i, 'what') ||
-          hasCat(i, 'thing') ||
-          has(i, 'and') ||
-          hasCat(i, 'pick') ||
-          hasCat(i, 'm') ||
-          i.senses.some(s => s === 'filler') ||
-          hasCat(i, 'mat'),
-      )
+      why ||
+      (!setRight &&
+        rest.every(
+          i =>
+            i.num !== undefined ||
+            hasCat(i, 'pile') ||
+            hasCat(i, 'crop') ||
+            hasCat(i, 'unit') ||
+            hasCat(i, 'v') ||
+            hasCat(i, 'b') ||
+            hasCat(i, 'sky') ||
+            hasCat(i, 'what') ||
+            hasCat(i, 'thing') ||
+            has(i, 'and') ||
+            hasCat(i, 'pick') ||
+            hasCat(i, 'm') ||
+            i.senses.some(s => s === 'filler') ||
+            hasCat(i, 'mat'),
+        ))
     if (known) {
       return {
         kind: 'undo',
@@ -142,6 +146,14 @@ export const fixOf = (all: Item[]): Fix | undefined => {
       ? items.slice(naming + 1).find(i => !isThin(i))
       : undefined
   if (name && !name.senses.length) return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
+  // "wasn't dogs, it was coons"
+  const turned = items.findIndex((i, k) => k > 0 && has(i, 'fix:make'))
+  if (has(items[0], 'm:no') && turned > 0 && content.length <= 6) {
+    const good = values(items.slice(turned))
+    const bad = values(items.slice(1, turned))
+    const keys = Object.keys(good)
+    if (keys.length && keys.every(k => k in bad)) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
+  }
   // "the haylage was 3": one of several that were told together
   const [one, two] = content.filter(i => !has(i, 'comma') && !has(i, 'filler'))
   const among = one && two && content.length <= 4 && hasCat(one, 'crop') && two.num !== undefined && !two.ordinal
@@ -163,7 +175,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     no !== 0 &&
     !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) &&
     make !== 0 &&
-    !(make === 1 && (hasCat(first, 'fix') || isThin(first) || has(first, 'ans:yes'))) &&
+    !(make === 1 && (hasCat(first, 'fix') || hasCat(first, 'person') || isThin(first) || has(first, 'ans:yes'))) &&
     !(not > 0 && content.length <= 5)
   )
     return undefined

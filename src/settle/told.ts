@@ -1,7 +1,7 @@
 import type { Ask } from '../book/asks.ts'
 import type { Choice, Draft } from '../book/questions.ts'
 import type { Act, AskSaid, Reading } from '../reading/reading.ts'
-import { askInAll, askMeant, choice } from '../saying/ask.ts'
+import { askAmount, askInAll, askMeant, choice } from '../saying/ask.ts'
 import { phrase } from '../saying/phrases.ts'
 import { certain } from './certain.ts'
 import type { Context, Need } from './context.ts'
@@ -45,6 +45,10 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
       for (const k of ['count', 'lb', 'ft']) if (k in d.slots) delete d.slots[k]
     if (a.vague && a.frame === 'cover' && d.slots.count === undefined) {
       needs.push({ need: countOf(d, c), act: a })
+      continue
+    }
+    if (a.vague && a.frame === 'shift' && a.slots.pile !== undefined && amountSlots(a).length === 0) {
+      needs.push({ need: { slot: 'amount', ask: askAmount('shift', a.slots.pile as string), choices: [], draft: d }, act: a })
       continue
     }
     // "covered it with a 50x140 and 260 tires": one deed, one pile

@@ -17,8 +17,15 @@ export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['this afternoon, this aft, this aftnoon, this afternon, this pm', own(0), 'afternoon'],
   ['this evening, this evenin, this eve', own(0), 'evening'],
   ['this noon', own(0), 'noon'],
-  ['yesterday, yest, yday, ystrday, ystdy, yesterdy, yestrday, yesturday, yestday, yesterdays, yestarday, yesterd', day(-1)],
-  ['last night, last nite, last nght, last nigth, last nights, lst night, lst nite, lastnight, overnight, over night', day(-1), 'night'],
+  [
+    'yesterday, ystrdy, yestdy, ystrd, yestrdy, ysterday, ystdry, yest, yday, ystrday, ystdy, yesterdy, yestrday, yesturday, yestday, yesterdays, yestarday, yesterd',
+    day(-1),
+  ],
+  [
+    'last nt, last ngt, lst nt, lastnite, last night, last nite, last nght, last nigth, last nights, lst night, lst nite, lastnight, overnight, over night',
+    day(-1),
+    'night',
+  ],
   ['during the night, in the night, through the night, in the middle of the night', day(-1), 'night'],
   ['last evening, last eve', day(-1), 'evening'],
   ['day before yesterday, day before yest, day before yday, day b 4 yesterday', day(-2)],
@@ -90,7 +97,7 @@ export const EN_PARTS: ReadonlyMap<string, Part> = new Map<string, Part>([
   ...['noon', 'midday', 'noontime'].map(w => [w, 'noon'] as const),
   ...['afternoon', 'aft', 'pm', 'afternon'].map(w => [w, 'afternoon'] as const),
   ...['evening', 'evenin', 'eve'].map(w => [w, 'evening'] as const),
-  ...['night', 'nite', 'nght', 'nigth'].map(w => [w, 'night'] as const),
+  ...['night', 'nite', 'nght', 'nigth', 'ngt'].map(w => [w, 'night'] as const),
 ])
 /** Where a bare hour ("at 6") looks ahead instead of back. */
 export const EN_AHEAD = set('remind rmind rmd reminder remember alarm')

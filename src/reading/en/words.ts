@@ -26,11 +26,12 @@ export const EN_WORDS: Record<string, string> = {
   'v:check':
     'checked, chkd, chckd, checkd, chekd, walked, walkd, looked at, looked over, went over, inspected, been round, went round, went around, been around, walking, chk, checking, eyeballed, looked, did the rounds on, looks, lookd, looked around, drove by, drove around, stopped by',
   'b:check': 'check, walk, inspect, look at, look over',
-  'v:pack': 'pack in, packing, packin, packed, packd, pkd, pckd, pkg down, packing down, rolling down, driving over',
+  'v:pack':
+    'pckg, pckng, pkg, pkng, packng, pack in, packing, packin, packed, packd, pkd, pckd, pkg down, packing down, rolling down, driving over',
   'b:pack': 'pack',
   'v:open':
     'cracked open, cracked, cut into, dug into, tapped into, opened, opend, opened up, opening, broke into, started feeding, started feeding off, started on, started feeding out of, cut open, openin, opened back up, reopened, re opened',
-  'b:open': 'open, open up, reopen',
+  'b:open': 'opn, open, open up, reopen',
   'v:push': 'pushed, pushd, pushing, shoved, bladed, moved, shifted, pushed up',
   'b:push': 'push, shove, move, shift',
   'v:pitch':
@@ -41,7 +42,7 @@ export const EN_WORDS: Record<string, string> = {
   'v:buy':
     'were delivered, was delivered, got delivered, bot, boght, bought, picked up, got in, ordered in, came in, received, purchased, brought home, got',
   'v:have':
-    'have, got, have got, we have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count',
+    'hve, hav, we hve, have, got, have got, we have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count',
   'v:use': 'used, used up, using, went thru, lost, tore up, threw away',
   'v:measure':
     'meas, measrd, msrd, measured, measurd, came out, came out to, comes to, taped out, taped out at, measures, measuring, ended up, stepped off, paced off, wound up, turned out',
@@ -49,7 +50,7 @@ export const EN_WORDS: Record<string, string> = {
     'remind me, rmind me, remind, remind us, reminder, set me a reminder, set up a reminder, make me a reminder, put a reminder, put in a reminder, give me a reminder, dont let me forget, remember to, rmd me, remind everybody, remind the crew, set a reminder, set reminder, reminder to',
   'v:note': 'note, make a note, note that, jot down, for the record, fyi note, write this down, note to self',
   'v:new':
-    'new pile, start a new pile, starting a new pile, started a new pile, start pile, starting pile, make a new pile, new stack, started pile, add a pile, add pile, begin a new pile, make a pile, set up a pile, set up a new pile, starting a pile, another pile',
+    'new pil, nw pile, new pl, new pile, start a new pile, starting a new pile, started a new pile, start pile, starting pile, make a new pile, new stack, started pile, add a pile, add pile, begin a new pile, make a pile, set up a pile, set up a new pile, starting a pile, another pile',
   'v:call': 'called, calld, clld, named, call it, call her, name it, name is, calling it, name of',
   'v:alias': 'also called, aka, a k a, also known as, or, we call it, the guys call it, the crew calls it, alias, also calld, some call it',
   'v:weigh':
@@ -59,7 +60,7 @@ export const EN_WORDS: Record<string, string> = {
   'v:break':
     'got up on, were up on, was up on, climbed up on, climbed on, jumped up on, stomped, stompd, stomped on, trampled, clipped, clippd, clipd, bumped, bumpd, scraped, scrapd, tore, ripped, poked, punched, chewed, got in, got into, been at, been in, broke, clawed, dug, dug in, dug into, ran into, hit, caught, snagged, went through, went thru, got through, got thru, made, put holes in, shredded, pecked, stepped through, walked on, walked through, jumped on, scratched, cut, sliced, opened up, been on, got on, was on, were on, got at, found, tore up, tore open, ripped open, ran over, thru, through, busted, damaged, has, were in, was in, in again, at it, ripped up, poked thru, poked through, backed into, punctured, nicked, drove thru, drove over, gnawed, ate, messing with, messed with, messed up, been digging, been chewing, snuck in, came thru, climbed',
   'v:lift':
-    'lifted, lifted up, blew, blown, blew off, blew back, blew up, blew loose, flapped, flipped, flipped back, peeled up, took off, came loose, come loose, came up, is up, loosened, is loose, flapping, pulled loose, got under, is flapping, whipped',
+    'got a hold of, got hold of, got ahold of, grabbed, grabbed a hold of, got underneath, whipped, lifted, lifted up, blew, blown, blew off, blew back, blew up, blew loose, flapped, flipped, flipped back, peeled up, took off, came loose, come loose, came up, is up, loosened, is loose, flapping, pulled loose, got under, is flapping, whipped',
   // measures
   'unit:load':
     'lod, lods, laods, laod, load, loads, lds, ld, lods, laods, wagon, wagons, wagonload, wagon load, wagon loads, truckload, truck load, truckloads, truck loads, truck, trucks, box, boxes, boxload, boxloads, box load, box loads, trailer, trailers, trip, trips, cart, carts, cartloads, dump, dumps, semi, semis, semi loads, wagonloads, lodes, loades',
@@ -230,13 +231,13 @@ export const EN_WORDS: Record<string, string> = {
   on: 'on, onto, in, into, to, at, up on, on top of, on to, over on, up to, ontop of, down at, over at, upon, unto, inside',
   off: 'off, off of, from, out of, out, outta, offa, of, for',
   with: 'with, w, using, plus',
-  back: 'back, again',
+  back: 'bak, bck, back, again',
   and: 'and, n, plus, then, also, &, and then, as well as, +',
   also: 'also, too, as well',
   more: 'more, another, mor, additional, extra',
   // moods
   'm:no':
-    'not, didnt, dint, havent, hasnt, wasnt, no, never, dont, doesnt, isnt, nobody, none, wont, arent, cant, couldnt, did not, have not, has not, was not, no one, noone, aint, werent, without, nothing, missed, skipped, yet to, didn t, hadnt, forgot to, instead of, rather than, neither, no need, avoid',
+    'went around us, went right around us, missed us, missed us completely, skipped us, went north of us, went south of us, passed us by, not, didnt, dint, havent, hasnt, wasnt, no, never, dont, doesnt, isnt, nobody, none, wont, arent, cant, couldnt, did not, have not, has not, was not, no one, noone, aint, werent, without, nothing, missed, skipped, yet to, didn t, hadnt, forgot to, instead of, rather than, neither, no need, avoid',
   'm:hope':
     'would be nice, it would be nice, sure would be nice, itd be nice, wish we could, hope, hoping, hopefully, wish, pray, praying, fingers crossed, hopin, lets hope, knock on wood, better not',
   'm:plan':

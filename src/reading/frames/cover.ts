@@ -90,7 +90,11 @@ export const cover = (p: Pool): Found | undefined => {
     roll < 0 &&
     behind
       .slice(0, 2)
-      .some((i, n) => /^on$/.test(i.text.toLowerCase()) && (n > 0 ? has(behind[0], 'filler') : /s$/.test(first.i.tokens.at(-1)!.text))) &&
+      .some(
+        (i, n) =>
+          /^on$/.test(i.text.toLowerCase()) &&
+          (n > 0 ? has(behind[0], 'filler') : has(p.items[first.k + 1], 'back') || /s$/.test(first.i.tokens.at(-1)!.text)),
+      ) &&
     p.items.slice(0, first.k).every(i => isThin(i))
   const given =
     first !== undefined &&
@@ -126,15 +130,19 @@ export const cover = (p: Pool): Found | undefined => {
           trailing.some(i => has(i, 'on')))))
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
   // "pulled the mesh off and laid 45 bags": two deeds
-  if (take >= 0 && put > take && first !== undefined && first.k < put && mats.some(x => x.k > put)) return undefined
+  const then = Math.max(put, roll)
+  if (take >= 0 && then > take && first !== undefined && first.k < then && mats.some(x => x.k > then)) return undefined
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
-  // "pulled 20 tires out of the shed": taken from the stock, off no pile
+  // "pulled 20 tires out of the shed", "brought some bags home": the stock, not a pile
   if (
-    take >= 0 &&
     p.cat('pile') < 0 &&
-    p.find((i, k) => /^(?:shed|barn|bodega|galera|galeron)$/.test(i.text.toLowerCase()) && p.relation(k) === 'off') >= 0
+    p.find(
+      (i, k) =>
+        /^(?:home|store|coop|dealer|casa|tienda)$/.test(i.text.toLowerCase()) ||
+        (/^(?:shed|barn|bodega|galera|galeron)$/.test(i.text.toLowerCase()) && p.relation(k) === 'off' && take >= 0),
+    ) >= 0
   )
     return undefined
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined

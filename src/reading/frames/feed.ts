@@ -5,6 +5,13 @@ import { takeCrop } from './crop.ts'
 import { type Found, hasVague, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
+/** "fed a few buckets": how many is asked, of what is told. */
+const vagueUnit = (p: Pool, out: Found): void => {
+  if (amount(out.slots) || !hasVague(p)) return
+  if (p.sense('unit:bucket') >= 0) out.slots.unit = 'bucket'
+  else if (p.sense('unit:batch') >= 0) out.slots.unit = 'batch'
+}
+
 /** Feed taken to the cows. */
 export const feed = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -58,11 +65,7 @@ export const feed = (p: Pool): Found | undefined => {
   )
     out.bias! -= 2
   takeCrop(p)
-  // "fed a few buckets": how many is asked, of what is told
-  if (!amount(out.slots) && hasVague(p)) {
-    if (p.sense('unit:bucket') >= 0) out.slots.unit = 'bucket'
-    else if (p.sense('unit:batch') >= 0) out.slots.unit = 'batch'
-  }
+  vagueUnit(p, out)
   if (takeVague(p)) out.vague = true
   p.takeAll(
     'to:cows',
@@ -116,6 +119,7 @@ export const spoil = (p: Pool): Found | undefined => {
   takePile(p, out, 'pile', 'off')
   takeCrop(p)
   takeWhere(p, true)
+  vagueUnit(p, out)
   if (takeVague(p)) out.vague = true
   p.takeAll('unit:bucket', 'unit:load', 'v:pitch')
   takeColour(p)

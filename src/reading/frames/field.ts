@@ -5,6 +5,13 @@ import type { Pool } from '../pool.ts'
 export const takeField = (p: Pool): string | undefined => {
   // "river bottom fld": named before the word, without a "from"
   const word = p.find(i => /^(?:field|fld)$/.test(i.text.toLowerCase()))
+  // "field 12"
+  const n = word >= 0 ? p.items[word + 1] : undefined
+  if (n && p.free(word + 1) && n.num !== undefined && n.unit === undefined && Number.isInteger(n.num)) {
+    p.used[word] = 1
+    p.take(word + 1)
+    return `field ${n.num}`
+  }
   if (word > 0) {
     let from = word
     while (

@@ -106,7 +106,9 @@ export const damage = (p: Pool): Found | undefined => {
   takePile(p, out)
   p.takeAll('mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:second plastic')
   // the edge that came loose is what it is, not where
-  const where = takeWhere(p, true, out.slots.what === 'loose edge' ? /^(edge|orilla|borde|plastic|plastico)$/ : undefined)
+  const not = out.slots.what === 'loose edge' ? /^(edge|orilla|borde|plastic|plastico)$/ : undefined
+  // "was up on top, made 3 holes by the wall": where the holes are
+  const where = (kind >= 0 ? takeWhere(p, true, not, kind) : undefined) ?? takeWhere(p, true, not)
   if (where) out.slots.where = where
   p.takeAll(
     'v:break',

@@ -21,6 +21,12 @@ export const ration = (p: Pool): Found | undefined => {
       p.takeAll('per:head')
     }
   }
+  // "milking 119, 46 lb corn silage each"
+  const each = perHead < 0 && milk >= 0 && p.sense('each') >= 0 ? p.num(['lb', 'kg']) : -1
+  if (each >= 0) {
+    out.slots.lbPerHead = inLb(p.take(each)!)
+    p.takeAll('each')
+  }
   if (perDay >= 0) {
     const n = p.num(['lb', 'ton', undefined, 'tonne', 'kg'], i => i.unit !== undefined || i.num! >= 100)
     if (n >= 0) {

@@ -129,7 +129,7 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
         .map(i => i.text.toLowerCase())
         .join(' ')
     }
-    const named = want === 'on' && rel === 'on' && !p.items.slice(k, end).some(i => NO_NAME.test(i.tokens[0]!.norm))
+    const named = want !== undefined && rel === want && !p.items.slice(k, end).some(i => NO_NAME.test(i.tokens[0]!.norm))
     if (
       (called &&
         (rel !== undefined ||

@@ -24,7 +24,12 @@ export const supply = (p: Pool): Found | undefined => {
   const lack = lacking(p)
   if (lack) return lack
   const buy = p.find(i => has(i, 'v:buy') && !has(i, 'v:put'))
-  const buyish = buy >= 0 ? buy : p.find(i => has(i, 'v:buy'))
+  // "brought some bags home from the co-op"
+  const brought =
+    p.cat('pile') < 0 && p.find(i => /^(?:home|store|coop|co-op|dealer|town|elevator|tienda|casa|pueblo)$/.test(i.text.toLowerCase())) >= 0
+      ? p.find(i => has(i, 'v:put') && /^(?:brought|picked|hauled|traje|trajimos|got)/.test(i.text.toLowerCase()))
+      : -1
+  const buyish = buy >= 0 ? buy : brought >= 0 ? brought : p.find(i => has(i, 'v:buy'))
   const have = p.sense('v:have')
   const use = p.sense('v:use')
   if (buyish < 0 && have < 0 && use < 0) return undefined

@@ -2,13 +2,19 @@ import { has, hasCat } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 
 /** A place on a pile, kept as said: "by the wall", "n end", "del lado norte". */
-export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp): string | undefined => {
-  for (let k = 0; k < p.items.length; k++) {
+export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp, start = 0): string | undefined => {
+  for (let k = start; k < p.items.length; k++) {
     if (p.used[k]) continue
     const i = p.items[k]!
     // "w tape" is with it, "w side" the west
     const place = has(i, 'where:place') && !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
     const led = has(i, 'prepWhere')
+    // "left two holes by the wall": made them
+    if (
+      /^(?:left|leaves)$/.test(i.text.toLowerCase()) &&
+      (p.items[k + 1]?.num !== undefined || hasCat(p.items[k + 1], 'what') || has(p.items[k + 1], 'filler'))
+    )
+      continue
     // "out n stomped 5 holes": and
     if (i.text.toLowerCase() === 'n' && p.items[k + 1] && !has(p.items[k + 1], 'where:place') && !has(p.items[k + 1], 'comma')) continue
     // "walked right up on it"

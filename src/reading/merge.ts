@@ -1,0 +1,79 @@
+import type { Act } from './reading.ts'
+
+const MERGES = new Set(['size', 'pack', 'ration', 'feed', 'weather', 'damage'])
+
+const BARE = ['widthFt', 'lengthFt', 'count', 'ft'] as const
+
+/** The same sheet on the same pile told twice in a sentence, once without its size, is one. */
+export const covered = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = acts.length - 1; k >= 0; k--) {
+    const { act, sentence } = acts[k]!
+    if (act.frame !== 'cover' || BARE.some(s => act.slots[s] !== undefined)) continue
+    const twin = acts.find(
+      (o, j) =>
+        j !== k &&
+        o.sentence === sentence &&
+        o.act.frame === 'cover' &&
+        o.act.slots.material === act.slots.material &&
+        o.act.slots.change === act.slots.change &&
+        (o.act.slots.pile === act.slots.pile || act.slots.pile === undefined),
+    )
+    if (twin) acts.splice(k, 1)
+  }
+}
+
+/** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
+export const merge = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = 1; k < acts.length; k++) {
+    const a = acts[k - 1]!.act
+    const b = acts[k]!.act
+    if (acts[k - 1]!.sentence !== acts[k]!.sentence || a.mood !== b.mood) continue
+    // "8 loads on north, running 42 percent dry matter"
+    if (
+      a.frame === 'load' &&
+      b.frame === 'test' &&
+      a.slots.dmPct === undefined &&
+      b.slots.dmPct !== undefined &&
+      b.slots.pile === undefined &&
+      (b.slots.crop === undefined || b.slots.crop === a.slots.crop) &&
+      !b.strange
+    ) {
+      a.slots.dmPct = b.slots.dmPct
+      a.used += b.used
+      acts.splice(k, 1)
+      k--
+      continue
+    }
+    // "bought 30 ton haylage, put it on north": the second says where
+    const where = a.frame === 'load' && b.frame === 'load' && a.slots.pile === undefined && b.slots.pile !== undefined
+    if (where && !a.strange && ['count', 'lb', 'crop', 'box'].every(s => b.slots[s] === undefined)) {
+      a.slots.pile = b.slots.pile
+      a.used += b.used
+      a.full = true
+      acts.splice(k, 1)
+      k--
+      continue
+    }
+    const sized = a.frame === 'pile' && b.frame === 'size'
+    if (!sized && (a.frame !== b.frame || !MERGES.has(a.frame))) continue
+    if (a.date && b.date && a.date.past !== b.date.past) continue
+    const { pile, ...rest } = b.slots
+    if (!sized && pile !== undefined && a.slots.pile !== undefined && pile !== a.slots.pile) continue
+    if (
+      a.frame === 'damage' &&
+      ((b.slots.cause !== 'unknown' && !b.leans) ||
+        (a.slots.what !== undefined && b.slots.what !== a.slots.what) ||
+        a.slots.count !== undefined)
+    )
+      continue
+    if (a.frame === 'damage') delete rest.cause
+    const clash = Object.entries(rest).some(([s, v]) => v !== undefined && a.slots[s] !== undefined && a.slots[s] !== v)
+    if (clash || b.vague || b.strange) continue
+    Object.assign(a.slots, rest, pile !== undefined && !sized && a.slots.pile === undefined ? { pile } : {})
+    a.used += b.used
+    a.left += b.left
+    a.leftNumbers += b.leftNumbers
+    acts.splice(k, 1)
+    k--
+  }
+}
