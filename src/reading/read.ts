@@ -6,12 +6,12 @@ import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
-import { has, hasCat, type Item, valueOf } from './item.ts'
+import { type DateItem, has, hasCat, type Item, valueOf } from './item.ts'
 import { distribute, isCause, lend, parted, small, summed, withWeather } from './join.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
-import { isThing, weightOf } from './pool.ts'
+import { isThin, isThing, weightOf } from './pool.ts'
 import { priceIn } from './price.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
@@ -59,6 +59,14 @@ const toldFirst = (run: Item[], mark: boolean): number => {
       return k + 1
   }
   return 0
+}
+
+/** "fri 9900": a day and pounds, and nothing else. */
+const dayAmount = (items: Item[]): { date: DateItem; num: number } | undefined => {
+  const rest = items.filter(i => !isThin(i) && !has(i, 'and') && !has(i, 'comma'))
+  const date = rest.find(i => i.date)?.date
+  const num = rest.find(i => i.num !== undefined && i.unit === undefined)?.num
+  return rest.length === 2 && date && num !== undefined && num >= 1000 ? { date, num } : undefined
 }
 
 /** Reads one message: pure, and never throws on any text. */
@@ -113,11 +121,17 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     carried = undefined
     let from = 0
     let lost = 0
+    const waiting: { date: DateItem; num: number }[] = []
     let beast: Item | undefined
     const first = found.length
     const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
+        const day = dayAmount(run.slice(seg.from, seg.to))
+        if (day) {
+          waiting.push(day)
+          continue
+        }
         // a number that no clause explains makes the whole sentence doubtful
         const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined || isThing(i))
         // "so that's thirteen": the sum of what was just told
@@ -159,10 +173,15 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       from = seg.to
       explained += seg.act.used
       unread += seg.act.left
+      // "fri 9900, sat 10200 fed off shop": the verb comes last
+      if (seg.act.frame === 'feed' && seg.act.slots.lb !== undefined)
+        for (const { date, num } of waiting.splice(0))
+          found.push({ act: { ...seg.act, date, slots: { ...seg.act.slots, lb: num } }, sentence: n })
       if (seg.several) for (const one of seg.several) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, ...one } }, sentence: n })
       else found.push({ act: seg.act, sentence: n })
       for (const pile of seg.morePiles ?? []) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, pile } }, sentence: n })
     }
+    lost += waiting.length
     if (lost) for (const f of found.slice(first)) f.act.leftNumbers += lost
   }
   // "who wants tamales? I brought 2 dozen", a telephone number: what is counted there is not said to be feed

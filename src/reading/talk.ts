@@ -164,7 +164,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   )
     return { kind: 'change', slots: { number: two.num }, wrong: { crop: valueOf(one, 'crop') }, strength: 2, among: true }
   const head = content.slice(0, 3)
-  const meant = content.length <= 4 && /^(?:i mean|sorry|i meant|perdon|digo)$/.test(content.at(-1)!.text.toLowerCase())
+  const meant =
+    content.length <= 4 && /^(?:i mean|sorry|i meant|actually|rather|perdon|digo|mas bien)$/.test(content.at(-1)!.text.toLowerCase())
   // "*barn": how a slip is set right in a chat
   const starred = all[0]?.text === '*' && content.length <= 3
   const no = meant || starred ? 0 : head.findIndex(i => has(i, 'fix:no'))

@@ -13,6 +13,8 @@ import { unread } from './unread.ts'
 
 /** Words beyond which a message in the group that records nothing is talk. */
 export const LONGEST = 60
+/** Weight of a clause that stands whole by itself: a deed, an amount and a pile. */
+const WHOLE = 6
 
 /** Told twice in one message, they are one: "shop empty. thats all of it". */
 const ONCE = new Set(['empty', 'open', 'check', 'weather', 'face'])
@@ -20,7 +22,10 @@ const ONCE = new Set(['empty', 'open', 'check', 'weather', 'face'])
 /** What is told: certain clauses are recorded, the first uncertain one is asked about. */
 export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
-  const usable = facts.filter(a => clear(a) && !(r.chatter && !a.full))
+  const loud = c.message.private || c.message.addressed
+  // a long tale in the group, most of which is about something else: only what stands in it whole is told, not that it hails in it
+  const aside = !loud && r.words > LONGEST && r.chatter
+  const usable = facts.filter(a => clear(a) && !(r.chatter && !a.full) && !(aside && (a.left > 0 || a.used < WHOLE)))
   const out = nothing('ignored')
   const needs: { need: Need; act: Act }[] = []
   const doubtful: Act[] = []
@@ -60,7 +65,6 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     else needs.push({ need: s.need, act: a })
   }
   // in a group, half-sentences about nothing in particular are talk
-  const loud = c.message.private || c.message.addressed
   const real = needs
     .filter(n => n.act.used >= 3 || loud)
     .filter(

@@ -254,7 +254,8 @@ export const EN_WORDS: Record<string, string> = {
   'q:how':
     'how, hows, how is, how are, whats up with, whats with, status, status on, how about, hows it look, whats the story on, update on, whats on, whats in, what is in, what do we have in, report on, rundown on, tell me about, hw is, show me, show us, let me see, let us see, send me the picture, send me the pictures, send me the photo, give me, info on, sitrep, where are we on, where are we at on, how does',
   'q:what': 'what, whats, which, wat, wut, what is, whats the, what kind, what size',
-  'q:when': 'when, whens, last time, whn, what day, how long ago, when was, how long since, whats the last time',
+  'q:when':
+    'when we last, when we last chk, when did we last, when last, when, whens, last time, whn, what day, how long ago, when was, how long since, whats the last time',
   'q:who':
     'who, whos, which one of you, who all, whod, anybody, anyone, did anybody, did anyone, did somebody, has anyone, has anybody, somebody',
   'q:where': 'where, wheres',

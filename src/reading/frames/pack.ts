@@ -22,7 +22,9 @@ export const pack = (p: Pool): Found | undefined => {
             i.num !== undefined && i.unit === undefined && i.num < 10 && hasWeight(p.items[k + 1]) && has(p.items[k + 2], 'unit:tractor'),
         )
       : -1
-  if (t >= 0) out.slots.tractors = p.take(t)!.num
+  // "a 36k tractor": what it weighs
+  if (t >= 0 && p.items[t]!.num! >= 5000) out.slots.tractorLb = p.take(t)!.num
+  else if (t >= 0) out.slots.tractors = p.take(t)!.num
   else if (apart >= 0) out.slots.tractors = p.take(apart)!.num
   else if (
     p.find(i => has(i, 'unit:tractor') && i.num === undefined && /^(tractor|packer|trator|trctr)$/.test(i.tokens.at(-1)!.norm)) >= 0 &&

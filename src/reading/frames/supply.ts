@@ -44,8 +44,17 @@ export const supply = (p: Pool): Found | undefined => {
   const i = thing >= 0 ? p.take(thing)! : undefined
   const item = i ? (valueOf(i, 'mat') ?? valueOf(i, 'item')!) : 'plastic'
   out.slots.item = item
-  out.slots.change =
-    use >= 0 && buy < 0 && have < 0 ? 'use' : buy >= 0 || (buyish >= 0 && have < 0) ? 'add' : have >= 0 && buy < 0 ? 'have' : 'add'
+  // "counted the bags, we got 52 left"
+  const counted = p.find(x => /^(?:counted|count|conte|contamos)$/.test(x.text.toLowerCase()) || has(x, 'thing:left')) >= 0 && have >= 0
+  out.slots.change = counted
+    ? 'have'
+    : use >= 0 && buy < 0 && have < 0
+      ? 'use'
+      : buy >= 0 || (buyish >= 0 && have < 0)
+        ? 'add'
+        : have >= 0 && buy < 0
+          ? 'have'
+          : 'add'
   const n = p.num([undefined])
   if (n >= 0) {
     const c = p.take(n)!
