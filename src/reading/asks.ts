@@ -67,7 +67,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
         x.s('q:yesno') ||
         x.s('q:who') ||
         x.s('q:howlong') ||
-        /\b(last|ultima|due|toca|pendientes?|doing?|(?:falta|queda)(?: por)? hacer|hay que hacer)\b/.test(x.text)) &&
+        /\b(last|ultima|due|toca|pendientes?|doing?|(?:falta|queda)(?: por)? hacer|hay que (?:hacer|revisar|checar|ver))\b/.test(x.text)) &&
       (x.s('v:check') || x.s('b:check') || x.s('qt:checks')) &&
       !x.s('qt:ready'),
   ],
