@@ -52,7 +52,9 @@ const RULES: [string, (x: Seen) => boolean][] = [
     'who',
     x =>
       x.s('q:who') &&
-      !(AROUND.test(x.text) && !x.c('pile') && !x.c('mat')) &&
+      !(AROUND.test(x.text) && !x.c('mat')) &&
+      // "who took my cap"
+      !x.items.some((i, k) => /^(?:my|mi|mis)$/.test(i.text.toLowerCase()) && x.items[k + 1]?.senses.length === 0) &&
       (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) &&
         (x.c('mat') || (x.c('pile') && !x.items.some(i => i.senses.length === 0)))) ||
         VERB_TYPES.some(([s]) => x.s(s)) ||

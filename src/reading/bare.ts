@@ -40,6 +40,13 @@ export const bareOf = (items: Item[]): Bare => {
       // "3rd cut haylage" is one
       const named = has(next, 'cutword') && hasCat(after, 'crop') && !has(after, 'cutword') ? valueOf(after, 'crop') : undefined
       const crop = named ?? (has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')!)
+      const last = out.crops.at(-1)
+      // "haylage 3rd cut" is one
+      if (last && last.cut === undefined && has(next, 'cutword') && named === undefined) {
+        last.cut = Number(valueOf(i, 'say')!.split(':')[1])
+        k++
+        continue
+      }
       out.crops.push({ crop, cut: Number(valueOf(i, 'say')!.split(':')[1]) })
       k += named === undefined ? 1 : 2
       continue

@@ -11,7 +11,7 @@ const TELL_ME =
   /^(?:(?:hey|hi|ok|okay|so|please|pls|oye|bueno) )*(?:(?:can|could|would|will|do) (?:you|u|somebody|anybody|anyone) )?(?:please )?(?:tell me|know|me puedes? decir|puedes? decirme|dime|decime|sabes?) (?:how|what|when|where|which|who|if|cuant\w+|como|que|cuando|donde|si)\b/
 
 /** Words of courtesy that come before a question. */
-const GREETING = /^(?:hi|hey|hello|yo|please|pls|plz|ok|okay|hola|oye|oiga|disculpa|disculpe|perdon|porfa|por favor|buenas)$/
+const GREETING = /^(?:sorry|hi|hey|hello|yo|please|pls|plz|ok|okay|hola|oye|oiga|disculpa|disculpe|perdon|porfa|por favor|buenas)$/
 
 /** Words that may make a question of a sentence without a mark; only with one of them is it worth a closer look. */
 const TELLING = new Set(
@@ -23,6 +23,10 @@ const TELLING = new Set(
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
+  if (/^(?:no|not|que)$/.test(items.at(-1)?.tokens.at(-1)?.norm ?? '')) {
+    const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
+    if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
+  }
   if (items.some(i => /^(?:tell|know|dime|decime|diga|sabes|decir)$/.test(i.tokens[0]!.norm) || /\btell me\b/.test(i.text.toLowerCase()))) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (TELL_ME.test(text)) return true

@@ -81,7 +81,9 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
     const next = acts[k + 1]
     const near =
       before &&
-      (before.sentence === sentence || before.act.frame === act.frame) &&
+      (before.sentence === sentence ||
+        before.act.frame === act.frame ||
+        (sentence - before.sentence === 1 && PLACED[before.act.frame] === PLACED[act.frame])) &&
       before.act.slots.pile !== undefined &&
       before.act.slots.pile !== 'all'
         ? before

@@ -89,6 +89,16 @@ const words = (tokens: Token[], i: number): { to: number; value: number } | unde
     ) {
       // "one oh five"
       k++
+    } else if (
+      w() === 'y' &&
+      /^una?$/.test(tokens[k + 1]?.norm ?? '') &&
+      group !== undefined &&
+      group >= 20 &&
+      group % 10 === 0 &&
+      group % 100 !== 0
+    ) {
+      group += 1
+      k += 2
     } else if ((w() === 'and' || w() === 'y') && group !== undefined && k > i) {
       // "a hundred and thirty", "treinta y dos"; never "five and two"
       const next = tokens[k + 1]?.norm ?? ''

@@ -145,7 +145,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     naming >= 0 && content.length <= 6 && !items.some(i => has(i, 'v:new') || has(i, 'pileword'))
       ? items.slice(naming + 1).find(i => !isThin(i))
       : undefined
-  if (name && !name.senses.length) return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
+  if (name?.senses.every(s => s === 'where:place'))
+    return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
   // "wasn't dogs, it was coons"
   const turned = items.findIndex((i, k) => k > 0 && has(i, 'fix:make'))
   if (has(items[0], 'm:no') && turned > 0 && content.length <= 6) {

@@ -233,7 +233,7 @@ export const test = (p: Pool): Found | undefined => {
     const kind = dm >= 0 ? valueOf(p.items[dm], 'dm') : undefined
     const x = p.items[n]!.num!
     if (kind === undefined) {
-      if (verb < 0 || p.cat('crop') < 0) return undefined
+      if (verb < 0 || (p.cat('crop') < 0 && !(p.items[verb]!.ghost && p.cat('pile') >= 0))) return undefined
       // "the corn 33 dry matter, the alfalfa 39": of what kind is lent by the clause before
       if (p.items[verb]?.ghost) out.slots.bare = x
       out.vague = true

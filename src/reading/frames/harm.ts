@@ -60,6 +60,10 @@ export const damage = (p: Pool): Found | undefined => {
     const a = valueOf(p.items[animal], 'animal')!
     if (a !== 'animal') out.slots.animal = a
     p.take(animal)
+    // "two cats made a hole": how many they were is not kept
+    const many = p.items[animal - 1]
+    if (many && p.free(animal - 1) && many.num !== undefined && many.unit === undefined && broke > animal && what > broke)
+      p.take(animal - 1)
   }
   const cause = p.find(i => hasCat(i, 'cause') || has(i, 'sky:hail') || has(i, 'sky:wind') || has(i, 'sky:freeze'))
   if (cause >= 0) {

@@ -7,7 +7,10 @@ const hasWeight = (i: Item | undefined): boolean => i !== undefined && inLb(i) !
 /** Tractors on the pile. */
 export const pack = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  const verb = p.sense('v:pack')
+  const told = p.sense('v:pack')
+  // "creek pack 6in layers 1 tractor"
+  const base = told < 0 && p.cat('pile') >= 0 && p.num(['tractor', 'hour']) >= 0 ? p.sense('b:pack') : -1
+  const verb = base >= 0 && !/^to$/.test(p.items[base - 1]?.text.toLowerCase() ?? '') ? base : told
   if (verb < 0) return undefined
   if (p.cat('mat') >= 0) return undefined
   // "esta bien pisado north": how it is, not that it was done
