@@ -6,6 +6,7 @@ import { asksAnyway } from './whatIf.ts'
 const PRONOUN =
   /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
 
+const SAYS = new Set(['tell', 'know', 'dime', 'decime', 'diga', 'decir', 'decirme', 'sabe', 'sabes'])
 /** "would you tell me how", "me puedes decir cuanto". */
 const TELL_ME =
   /^(?:(?:hey|hi|ok|okay|so|please|pls|oye|bueno) )*(?:(?:can|could|would|will|do) (?:you|u|somebody|anybody|anyone) )?(?:please )?(?:tell me|know|me puedes? decir|puedes? decirme|dime|decime|sabes?) (?:how|what|when|where|which|who|if|cuant\w+|como|que|cuando|donde|si)\b/
@@ -27,7 +28,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
   }
-  if (items.some(i => /^(?:tell|know|dime|decime|diga|sabes|decir)$/.test(i.tokens[0]!.norm) || /\btell me\b/.test(i.text.toLowerCase()))) {
+  if (items.some(i => i.tokens.some(t => SAYS.has(t.norm)))) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (TELL_ME.test(text)) return true
   }

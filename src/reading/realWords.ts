@@ -91,14 +91,14 @@ slips sloop slots slow slowed slowing slows sluice sluts smack smacked smart smo
 snoops snoot snored snoring snot snowball snowy sober soiled sold solia sonado sooth sordo sory sowing sown spice spiced
 spilt spits splat splice spliced splint spool sprat spunk srta stacy staked stalk stalked stall stalling stamped stank
 stapling stare staring stark starr starring stars startling starving states stating stats statue steeds steel steep
-steno sterling stick stirling stocked stoke stokes stole stoners stoney stony stoop stooped stoops store stores stork
-stormy stove stoves stow stowed strap strapped strep stripe strom strop struck stuart stumped stunk suban sueldo suelo
-suelte suits sung susan sweeping sweet sweets swift swoop swooped syria syrian tabes taco takers tales talking talky
-talla tamed taming tango tania tanka tanna tanta tantas taping tarado tarda tarea tareas tarred tarts tasking tasted
-tasting tates taxed taxes taxing teak teams teaser teats telly tenga tens tense tented tents terminado terminara
-terminemos terra testa testy texted texting texts thanking thaws themes theresa thicke thicket things thinning thins
-thorough thought threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly timed timers times
-tine tippet tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped tori torment torments toros
+steno sterling stick stirling stocked stoke stokes stole stoners stoney stony stoop stooped stoops stores stork stormy
+stove stoves stow stowed strap strapped strep stripe strom strop struck stuart stumped stunk suban sueldo suelo suelte
+suits sung susan sweeping sweet sweets swift swoop swooped syria syrian tabes taco takers tales talking talky talla
+tamed taming tango tania tanka tanna tanta tantas taping tarado tarda tarea tareas tarred tarts tasking tasted tasting
+tates taxed taxes taxing teak teams teaser teats telly tenga tens tense tented tents terminado terminara terminemos
+terra testa testy texted texting texts thanking thaws themes theresa thicke thicket things thinning thins thorough
+thought threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly timed timers times tine
+tippet tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped tori torment torments toros
 tough trace track tracks trade traes trago traiga traigan traigas traigo trail trails train trainer trainers trait
 traitor traitors trap traps trata tratan tratar trate trato trawler trenes trey trick tricks tried tries trio tripas
 tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trunk trunks tucks tumba tumble tuyas tykes

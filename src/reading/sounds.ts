@@ -52,37 +52,39 @@ const soundsOf = (lexicon: Lexicon): Sounds => {
 }
 
 /** Words that dictation or a thumb writes for words of the trade; none of them is meant as such on a silage pile. */
-const HEARD_AS: Record<string, string> = {
-  wholes: 'holes',
-  roles: 'rolls',
-  rolles: 'rolls',
-  reign: 'rain',
-  rein: 'rain',
-  reigned: 'rained',
-  tares: 'tears',
-  dear: 'deer',
-  dears: 'deer',
-  lodes: 'loads',
-  lode: 'load',
-  bails: 'bales',
-  feat: 'feet',
-  haled: 'hailed',
-  heche: 'eche',
-  hechamos: 'echamos',
-  hecharon: 'echaron',
-  hechar: 'echar',
-  hechando: 'echando',
-  sinta: 'cinta',
-}
+const HEARD_AS = new Map(
+  Object.entries({
+    wholes: 'holes',
+    roles: 'rolls',
+    rolles: 'rolls',
+    reign: 'rain',
+    rein: 'rain',
+    reigned: 'rained',
+    tares: 'tears',
+    dear: 'deer',
+    dears: 'deer',
+    lodes: 'loads',
+    lode: 'load',
+    bails: 'bales',
+    feat: 'feet',
+    haled: 'hailed',
+    heche: 'eche',
+    hechamos: 'echamos',
+    hecharon: 'echaron',
+    hechar: 'echar',
+    hechando: 'echando',
+    sinta: 'cinta',
+  }),
+)
 
 /** Tokens with Spanish words spelled by ear, or short English ones without their vowels, put right; only words that nobody knows. */
 export const respell = (lexicon: Lexicon, tokens: Token[], isName: (word: string) => boolean, spanish: boolean): Token[] => {
   const { words, bySound } = soundsOf(lexicon)
   return tokens.map(t => {
-    if (t.kind !== 'word' || isName(t.norm)) return t
-    const heard = Object.hasOwn(HEARD_AS, t.norm) ? HEARD_AS[t.norm]! : undefined
-    if (heard !== undefined) return { ...t, norm: heard }
-    if (words.has(t.norm)) return t
+    if (t.kind !== 'word') return t
+    const heard = HEARD_AS.get(t.norm)
+    if (heard !== undefined) return isName(t.norm) ? t : { ...t, norm: heard }
+    if (words.has(t.norm) || isName(t.norm)) return t
     const right = spanish ? bySound.get(soundOf(t.norm)) : t.norm.length === 3 ? mendWord(lexicon, t.norm) : undefined
     return right && right !== t.norm ? { ...t, norm: right } : t
   })

@@ -135,14 +135,11 @@ export const cover = (p: Pool): Found | undefined => {
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
-  // "pulled 20 tires out of the shed", "brought some bags home": the stock, not a pile
+  // "pulled 20 tires out of the shed", "brought some bags home from town": the stock, not a pile
   if (
     p.cat('pile') < 0 &&
-    p.find(
-      (i, k) =>
-        /^(?:home|store|coop|dealer|casa|tienda)$/.test(i.text.toLowerCase()) ||
-        (/^(?:shed|barn|bodega|galera|galeron)$/.test(i.text.toLowerCase()) && p.relation(k) === 'off' && take >= 0),
-    ) >= 0
+    (p.sense('thing:home') >= 0 ||
+      (take >= 0 && p.find((i, k) => /^(?:shed|barn|bodega|galera|galeron)$/.test(i.text.toLowerCase()) && p.relation(k) === 'off') >= 0))
   )
     return undefined
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined

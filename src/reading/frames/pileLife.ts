@@ -56,6 +56,7 @@ export const empty = (p: Pool): Found | undefined => {
 export const shift = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   const push = p.sense('v:push')
+  if (push < 0 && p.sense('b:push', 'off') < 0) return undefined
   const verb = push < 0 && isPileToPile(p) ? p.sense('v:put') : push
   const base = verb < 0 ? p.sense('b:push') : -1
   if (verb < 0 && base < 0) return undefined

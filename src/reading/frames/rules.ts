@@ -54,6 +54,6 @@ export const FRAMES: Rule[] = [
   { name: 'open', frame: open, needs: ['v:open', 'b:open', 'v:uncover'] },
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
-  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use', 'v:put', 'thing:out'], ghost: 'v:have' },
+  { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use', 'thing:home', 'thing:out'], ghost: 'v:have' },
   { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
 ]

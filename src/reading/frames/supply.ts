@@ -25,10 +25,7 @@ export const supply = (p: Pool): Found | undefined => {
   if (lack) return lack
   const buy = p.find(i => has(i, 'v:buy') && !has(i, 'v:put'))
   // "brought some bags home from the co-op"
-  const brought =
-    p.cat('pile') < 0 && p.find(i => /^(?:home|store|coop|co-op|dealer|town|elevator|tienda|casa|pueblo)$/.test(i.text.toLowerCase())) >= 0
-      ? p.find(i => has(i, 'v:put') && /^(?:brought|picked|hauled|traje|trajimos|got)/.test(i.text.toLowerCase()))
-      : -1
+  const brought = p.cat('pile') < 0 && p.sense('thing:home') >= 0 ? p.sense('v:put', 'v:take') : -1
   const buyish = buy >= 0 ? buy : brought >= 0 ? brought : p.find(i => has(i, 'v:buy'))
   const have = p.sense('v:have')
   const use = p.sense('v:use')
@@ -69,7 +66,16 @@ export const supply = (p: Pool): Found | undefined => {
     const two = /^(?:to|too)$/.test(p.items[sides - 1]?.tokens[0]?.norm ?? '') && /s$/.test(i?.tokens.at(-1)?.norm ?? '')
     if (n < 0) out.slots.count = two ? 2 : 1
   }
-  p.takeAll('v:buy', 'v:have', 'v:use', 'item:patch tape', 'mat:plastic', 'unit:load')
+  p.takeAll(
+    'v:buy',
+    'v:have',
+    'v:use',
+    'thing:home',
+    ...(brought >= 0 ? ['v:put', 'v:take'] : []),
+    'item:patch tape',
+    'mat:plastic',
+    'unit:load',
+  )
   if (ITEMS.includes(item) || item === 'patch tape') out.bias! += 0.5
   if (takeVague(p) && out.slots.count === undefined) out.vague = true
   takeWhere(p, false)
