@@ -19,6 +19,9 @@ const SHARED = new Set([
   'shift',
 ])
 
+/** "rolled the plastic back 4 ft and took 2 ft off north": a cover goes back where it is fed. */
+const rolledToFeed = (cover: Act, feed: Act): boolean => cover.frame === 'cover' && cover.slots.change === 'back' && feed.frame === 'feed'
+
 /** What one clause lends to its neighbours: the pile, a date said early, weather's date and cause. */
 export const lend = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = 0; k < acts.length; k++) {
@@ -87,10 +90,13 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       before.act.slots.pile !== undefined &&
       before.act.slots.pile !== 'all'
         ? before
-        : next && next.sentence === sentence && next.act.frame === act.frame && next.act.slots.pile !== undefined
+        : next &&
+            next.sentence === sentence &&
+            (next.act.frame === act.frame || rolledToFeed(act, next.act)) &&
+            next.act.slots.pile !== undefined
           ? next
           : undefined
-    if (near && PLACED[act.frame] === PLACED[near.act.frame]) act.slots.pile = near.act.slots.pile
+    if (near && (PLACED[act.frame] === PLACED[near.act.frame] || rolledToFeed(act, near.act))) act.slots.pile = near.act.slots.pile
     else if (
       before &&
       before.act.slots.pile !== undefined &&

@@ -122,7 +122,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     let from = 0
     let lost = 0
     const waiting: { date: DateItem; num: number }[] = []
-    let beast: Item | undefined
+    let culprit: Item | undefined
     const first = found.length
     const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
@@ -136,7 +136,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined || isThing(i))
         // "so that's thirteen": the sum of what was just told
         const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
-        beast = run.slice(seg.from, seg.to).find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ?? beast
+        culprit = run.slice(seg.from, seg.to).find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ?? culprit
         if (!(left.length === 1 && left[0]!.num === sum && run.slice(seg.from, seg.to).some(i => hasCat(i, 'fix') || has(i, 'total'))))
           lost += left.length
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
@@ -163,16 +163,24 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         continue
       }
       // "se metieron las vacas y le hicieron 6 hoyos": who did it stands in a clause of its own
-      if (beast && seg.act.frame === 'damage' && seg.act.slots.cause === 'unknown') {
-        Object.assign(seg.act.slots, { cause: 'animal', animal: valueOf(beast, 'animal') })
+      if (culprit && seg.act.frame === 'damage' && seg.act.slots.cause === 'unknown') {
+        Object.assign(seg.act.slots, { cause: 'animal', animal: valueOf(culprit, 'animal') })
         lost--
-        beast = undefined
+        culprit = undefined
       }
       // "5 more loads", "another 9k": not the ones told before
       if (REPORTED.has(seg.act.frame) && run.slice(seg.from, seg.to).some(i => i.tokens.some(t => MORE.test(t.norm)))) seg.act.more = true
       from = seg.to
       explained += seg.act.used
       unread += seg.act.left
+      // "otros 4 viajes, ya van 10": how many they are by now
+      if (
+        seg.act.frame === 'load' &&
+        found.length > first &&
+        found.at(-1)!.act.frame === 'load' &&
+        run.slice(seg.from, seg.to).some(i => /^(?:ya )?(?:van|llevamos)$/.test(i.text.toLowerCase()))
+      )
+        seg.act.total = true
       // "fri 9900, sat 10200 fed off shop": the verb comes last
       if (seg.act.frame === 'feed' && seg.act.slots.lb !== undefined)
         for (const { date, num } of waiting.splice(0))

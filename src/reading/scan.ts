@@ -51,14 +51,11 @@ export const scan = (
   fallback: Lang,
 ): Scan => {
   const spanish = typed.some(t => t.kind === 'word' && LEXICON.onlySpanish.has(t.norm))
-  const tokens = respell(
-    LEXICON,
-    typed,
-    w =>
-      names.byFirst.has(w) || COMMON.has(w) || (w.length === 3 && names.singles.some(e => e.words.length === 1 && isSlip(w, e.words[0]!))),
-    spanish || fallback === 'es',
-  )
-  const lang = languageOf(tokens, fallback, w => names.byFirst.has(w))
+  const isName = (w: string): boolean => names.byFirst.has(w)
+  const isLeft = (w: string): boolean =>
+    isName(w) || COMMON.has(w) || (w.length === 3 && names.singles.some(e => e.words.length === 1 && isSlip(w, e.words[0]!)))
+  const tokens = respell(LEXICON, typed, isName, isLeft, spanish || fallback === 'es')
+  const lang = languageOf(tokens, fallback, isName)
   const n = tokens.length
   const hits: (NameHit | undefined)[] = new Array(n)
   const nums: (Item | undefined)[] = new Array(n)

@@ -77,14 +77,23 @@ const HEARD_AS = new Map(
   }),
 )
 
-/** Tokens with Spanish words spelled by ear, or short English ones without their vowels, put right; only words that nobody knows. */
-export const respell = (lexicon: Lexicon, tokens: Token[], isName: (word: string) => boolean, spanish: boolean): Token[] => {
+/**
+ * Tokens with Spanish words spelled by ear, or short English ones without their vowels, put right; only words that nobody knows.
+ * Names of this farm stay; what `isLeft` knows is no slip either, but may be what dictation writes for a trade word.
+ */
+export const respell = (
+  lexicon: Lexicon,
+  tokens: Token[],
+  isName: (word: string) => boolean,
+  isLeft: (word: string) => boolean,
+  spanish: boolean,
+): Token[] => {
   const { words, bySound } = soundsOf(lexicon)
   return tokens.map(t => {
     if (t.kind !== 'word') return t
     const heard = HEARD_AS.get(t.norm)
     if (heard !== undefined) return isName(t.norm) ? t : { ...t, norm: heard }
-    if (words.has(t.norm) || isName(t.norm)) return t
+    if (words.has(t.norm) || isLeft(t.norm)) return t
     const right = spanish ? bySound.get(soundOf(t.norm)) : t.norm.length === 3 ? mendWord(lexicon, t.norm) : undefined
     return right && right !== t.norm ? { ...t, norm: right } : t
   })

@@ -39,7 +39,9 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     const d = draftOf(a, c)
     d.replaces = out.recorded.length || needs.length ? [] : replaces
     if (a.more) d.sure.push('more')
-    const total = a.total && a.frame === 'load' ? inAll(d, c) : undefined
+    const now = out.recorded.reduce((t, e) => t + (e.type === 'load' ? (e.count ?? 0) : 0), 0)
+    const total = a.total && a.frame === 'load' ? inAll(d, c, now) : undefined
+    if (total === 'told') continue
     if (total) {
       needs.push({ need: total, act: a })
       continue
@@ -149,8 +151,8 @@ const redundant = (a: Act, facts: Act[]): boolean => {
   return false
 }
 
-/** "12 loads in all" where some are logged already. */
-const inAll = (d: Draft, c: Context): Need | undefined => {
+/** "12 loads in all" where some are logged already; `told` where it is the sum of those and the `now` loads of this same message. */
+const inAll = (d: Draft, c: Context, now: number): Need | 'told' | undefined => {
   const s = certain(c, { ...d, slots: { ...d.slots }, sure: [...d.sure, 'twice'] })
   if (!('event' in s) || s.event.type !== 'load' || s.event.count === undefined) return undefined
   const e = s.event
@@ -158,6 +160,7 @@ const inAll = (d: Draft, c: Context): Need | undefined => {
   for (const l of c.book.byPile.get(e.pile) ?? [])
     if (l.withdrawnBy === undefined && l.event.type === 'load' && l.event.on === e.on && l.event.crop === e.crop)
       logged += l.event.count ?? 0
+  if (now && e.count === logged + now) return 'told'
   if (!logged) return undefined
   const rest = e.count! - logged
   d.slots = { ...d.slots, pile: e.pile, crop: e.crop }

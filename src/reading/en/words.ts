@@ -148,7 +148,7 @@ export const EN_WORDS: Record<string, string> = {
   'animal:raccoon': 'raccoon, raccoons, coon, coons, racoon, racoons, cooons, cons, racoon family',
   'animal:dog': 'dog, dogs, mutt',
   'animal:cat': 'cat, cats, barn cats, barn cat, kittens',
-  'animal:deer': 'deer, deers, doe, buck, dear, dears',
+  'animal:deer': 'deer, deers, doe, buck',
   'animal:bird': 'bird, birds, crow, crows, pigeon, pigeons, starlings, starling, geese, goose, turkey, turkeys',
   'animal:rat': 'rat, rats',
   'animal:mouse': 'mouse, mice',
@@ -170,7 +170,7 @@ export const EN_WORDS: Record<string, string> = {
   'sky:hail': 'hail, hailed, hailing, hale, hail storm, hailstorm, haild, hails, hailstones, hail stones, hale storm, hailing',
   'sky:wind': 'wind, winds, windy, gust, gusts, gusting, blowing hard, blew, windstorm, wind storm, wnd, gusted, blow',
   'sky:rain':
-    'rain gauge says, gauge says, gauge shows, rain gauge shows, gauge had, gauge read, rain, rained, raining, rains, rainfall, downpour, rain in the gauge, rain gauge, in the gauge, rian, poured, showers, rained hard, of rain, rane, reign, of reign, rein, of rein, thunderstorm',
+    'rain gauge says, gauge says, gauge shows, rain gauge shows, gauge had, gauge read, rain, rained, raining, rains, rainfall, downpour, rain in the gauge, rain gauge, in the gauge, rian, poured, showers, rained hard, of rain, rane, thunderstorm',
   'sky:snow': 'snow, snowed, snowing, blizzard, snoed, snows, snowfall',
   'sky:freeze': 'freeze, froze, frost, frozen, hard freeze, hard frost, killing frost, freezing, frosted, first frost, first freeze, frz',
   'sky:thaw': 'thaw, thawed, thawing, thawin, melting, warmed up, melted, thaw out, warm spell',
