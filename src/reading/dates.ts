@@ -1,10 +1,10 @@
 import { parse as chronoParse } from 'chrono-node/en'
 import { addDays, type Day, dayOf } from '../units/calendar.ts'
-import { partPhrase, Words } from './days.ts'
+import { DAY_STARTS, partPhrase, Words } from './days.ts'
 import { EN_BETWEEN, EN_JOINS, EN_PARTS, EN_SINCE, EN_UNTIL } from './en/dates.ts'
 import { ES_BETWEEN, ES_JOINS, ES_PARTS, ES_SINCE, ES_UNTIL } from './es/dates.ts'
 import type { DateItem } from './item.ts'
-import { type Clock, settle, takesTimes, timeAt } from './times.ts'
+import { type Clock, settle, TIME_STARTS, takesTimes, timeAt } from './times.ts'
 import type { Token } from './token.ts'
 import { earlier, later, type Part, resolve, type Said, type When } from './when.ts'
 
@@ -16,6 +16,9 @@ export interface FoundDate extends DateItem {
 
 const STOP = new Set(['.', ';', '!', '?'])
 const JOINS = new Set([...EN_JOINS, ...ES_JOINS])
+
+// most words of a message begin no date: they are passed over at once
+const STARTS = new Set([...DAY_STARTS, ...TIME_STARTS, ...EN_PARTS.keys(), ...ES_PARTS.keys()])
 
 interface Piece {
   from: number
@@ -36,7 +39,8 @@ const pieces = (s: Words): Piece[] => {
   }
   for (let i = 0; i < s.w.length; i++) {
     const word = s.w[i]!
-    if (word === '' || (s.tokens[i]!.kind === 'mark' && word !== '@')) continue
+    const { kind } = s.tokens[i]!
+    if (word === '' || (kind === 'mark' && word !== '@') || (kind === 'word' && !STARTS.has(word))) continue
     const of = (EN_PARTS.has(word) && s.w[i + 1] === 'of') || (ES_PARTS.has(word) && s.w[i + 1] === 'del')
     const inner = of ? s.day(i + 2) : undefined
     if (inner && !inner.part) {
@@ -227,8 +231,10 @@ const leftovers = (s: Words, used: (i: number) => boolean, now: { day: Day; hour
  * named beside it in the sentence. Errors: none, no date is an empty list.
  */
 export const findDates = (tokens: Token[], taken: (i: number) => boolean, now: { day: Day; hour: number }): FoundDate[] => {
+  if (!tokens.some((t, i) => (t.kind === 'number' || STARTS.has(t.norm) || CHRONO.has(t.norm)) && !taken(i))) return []
   const s = new Words(tokens, taken)
   const list = merge(s, pieces(s))
+  if (!list.length) return leftovers(s, () => false, now)
   let n = 0
   const sentence = s.all.map(word => (STOP.has(word) ? n++ : n))
   // a time that stands apart from its day: "hail yesterday, golf balls, around 6pm"

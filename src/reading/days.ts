@@ -28,10 +28,16 @@ const phrases = <T>(rows: [string, ...T[]][]) => {
     }
   }
   for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
-  return (s: Words, i: number) => byFirst.get(s.w[i]!)?.find(p => p.words.every((word, k) => s.w[i + k] === word))
+  return {
+    at: (s: Words, i: number) => byFirst.get(s.w[i]!)?.find(p => p.words.every((word, k) => s.w[i + k] === word)),
+    firsts: [...byFirst.keys()],
+  }
 }
-const dayPhrase = phrases<Said | Part | undefined>([...EN_PHRASES, ...ES_PHRASES])
-export const partPhrase = phrases<Part>([...EN_PART_PHRASES, ...ES_PART_PHRASES])
+const dayPhrases = phrases<Said | Part | undefined>([...EN_PHRASES, ...ES_PHRASES])
+const partPhrases = phrases<Part>([...EN_PART_PHRASES, ...ES_PART_PHRASES])
+export const partPhrase = partPhrases.at
+/** Words that a day or a part of one may begin with; figures aside. */
+export const DAY_STARTS: readonly string[] = [...dayPhrases.firsts, ...partPhrases.firsts, ...EN_RULES.keys(), ...ES_RULES.keys()]
 
 // the trade's own words, so that "may 6 loads" and "a las 6 vacas" stay what they are wherever a unit is added
 const MEASURES = new Set(['x', '%', '#', '*'])
@@ -114,7 +120,7 @@ const AFTER_NUMBER = new Set([
 const longest = (s: Words, i: number): Found | undefined => {
   const word = s.w[i]!
   let best: Found | undefined
-  const p = dayPhrase(s, i)
+  const p = dayPhrases.at(s, i)
   if (p) best = { to: i + p.words.length, said: p.what[0] as Said, part: p.what[1] as Part | undefined }
   const t = s.tokens[i]!
   if (t.kind === 'number') {

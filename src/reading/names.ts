@@ -131,26 +131,35 @@ export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | 
   return undefined
 }
 
+/** Which one of a name's words is not what is typed from token `i` on; -1 where none or several are, or where no words stand. */
+const onlyWrong = (words: string[], tokens: Token[], i: number): number => {
+  if (i + words.length > tokens.length) return -1
+  let at = -1
+  for (let k = 0; k < words.length; k++) {
+    const t = tokens[i + k]!
+    if (t.kind !== 'word') return -1
+    if (t.norm === words[k]) continue
+    if (at >= 0) return -1
+    at = k
+  }
+  return at
+}
+
 /** The name that token `i` is a slip of; undefined where none or several fit. */
 export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWords = false): NameHit | undefined => {
-  const found = new Map<string, NameHit>()
+  let hit: NameHit | undefined
   for (const e of index.singles) {
     if (severalWords && e.words.length < 2) continue
-    const run = tokens.slice(i, i + e.words.length)
-    if (run.length < e.words.length || run.some(t => t.kind !== 'word')) continue
-    const wrong = e.words.filter((w, k) => w !== run[k]!.norm)
+    const at = onlyWrong(e.words, tokens, i)
+    if (at < 0) continue
+    const right = e.words[at]!
+    const typed = tokens[i + at]!.norm
     // beside a word that is right, a short one may be wrong too: "ol slab"
-    const typed = wrong.length === 1 ? run[e.words.indexOf(wrong[0]!)]!.norm : ''
-    if (
-      wrong.length === 1 &&
-      (isSlip(typed, wrong[0]!) ||
-        (e.words.length > 1 &&
-          wrong[0]!.length === 3 &&
-          typed.length >= 2 &&
-          typed[0] === wrong[0]![0] &&
-          distance(typed, wrong[0]!) === 1))
-    )
-      found.set(e.name, { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: true })
+    const short =
+      e.words.length > 1 && right.length === 3 && typed.length >= 2 && typed[0] === right[0] && distance(typed, right) === 1
+    if (!short && !isSlip(typed, right)) continue
+    if (hit && hit.name !== e.name) return undefined
+    hit = { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: true }
   }
-  return found.size === 1 ? [...found.values()][0] : undefined
+  return hit
 }

@@ -41,11 +41,12 @@ const LEAD =
   /^(?:(?:hey|ok|okay|oye|hola|bueno|please|por favor|porfa|pilehand|and|y|also|can you|could you|would you|will you|puedes|podrias|lets|let's|i want you to|i'd like you to|quiero que)[\s,:]+)+/
 const TAIL = /(?:[\s,]+(?:please|pls|por favor|porfa|thanks|thank you|gracias|from now on|de ahora en adelante|ok|okay))+$/
 
+// most messages are
+const ASCII = /^[ -~]*$/
+
 /** A message as plain lower-case words, numbers in digits, without courtesies and accents: what fixed phrases are looked for in. */
 export const plainText = (text: string): string =>
-  text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
+  (ASCII.test(text) ? text : text.normalize('NFD').replace(/\p{M}/gu, ''))
     .toLowerCase()
     .replace(/[‘’´`]/g, "'")
     .replace(/[“”«»"¿¡]/g, '')

@@ -1,6 +1,5 @@
 import type { Day } from '../units/calendar.ts'
 import { absorbed } from './absorbed.ts'
-import { aliasIn } from './alias.ts'
 import { readAsk } from './asks.ts'
 import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
@@ -12,17 +11,15 @@ import { covered, merge } from './merge.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { isThin, isThing, weightOf } from './pool.ts'
-import { priceIn } from './price.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { sentences } from './sentences.ts'
 import { bareFix, fixOf } from './talk.ts'
-import { asksLessons, forgottenIn, lessonIn, spellOut } from './taught.ts'
+import { spellOut } from './taught.ts'
 import { tokenise } from './tokens.ts'
-import { choreIn } from './wish/chore.ts'
-import { wishIn } from './wish/wish.ts'
+import { wholeMessage } from './wholeMessage.ts'
 import { wordy } from './wordy.ts'
 
 export interface ReadContext {
@@ -44,6 +41,9 @@ const MORE = /^(?:more|mor|another|additional|extra|mas|otros?|otras?)$/
 
 /** Words beyond these are talk. */
 const mostTokens = 240
+
+/** A message that names one of these is no bare time. */
+const THINGS = ['pile', 'crop', 'mat', 'box', 'animal', 'what']
 
 const MOST_TOLD = 30
 
@@ -72,7 +72,8 @@ const dayAmount = (items: Item[]): { date: DateItem; num: number } | undefined =
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
-  const tokens = spellOut(tokenise(text, mostTokens), ctx.names.taught).slice(0, mostTokens)
+  const typed = tokenise(text, mostTokens)
+  const tokens = ctx.names.taught.size ? spellOut(typed, ctx.names.taught).slice(0, mostTokens) : typed
   const s = scan(tokens, ctx.names, (words, taken) => findDates(words, taken, ctx.now), ctx.lang)
   const explain = ctx.explain === true
   if (explain)
@@ -232,18 +233,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     unknown > Math.max(4, words * 0.4)
   if (explain) trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
   const plain = bareFix(s.items)
-  const lesson = lessonIn(text)
-  const forget = lesson ? undefined : forgottenIn(text, ctx.names.taught)
+  const things = s.items.some(i => i.sides !== undefined || THINGS.some(cat => hasCat(i, cat)))
   return {
     lang: s.lang,
-    lesson,
-    forget,
-    price: priceIn(text),
-    alias: lesson ? undefined : aliasIn(text, ctx.names),
+    ...wholeMessage(text, typed, ctx.names, ctx.now, things),
     cut: tokens.length >= mostTokens,
-    asksLessons: asksLessons(text),
-    wish: wishIn(text, ctx.now.day),
-    chore: choreIn(text, ctx.now),
     plain,
     acts: code ? [] : acts,
     asks,

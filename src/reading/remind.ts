@@ -45,6 +45,15 @@ const nextOfMonth = (day: Day, n: number): Day => {
   return inMonth(first) >= day ? inMonth(first) : inMonth(addMonths(first, 1))
 }
 
+/** False where no word says that a thing comes back; most messages are let go here. */
+export const mayComeBack = (items: Item[]): boolean => {
+  for (const i of items) for (const t of i.tokens) if (RETURNS.has(t.norm)) return true
+  return false
+}
+const RETURNS = new Set(
+  'every each cada todos todas los sundays mondays tuesdays wednesdays thursdays fridays saturdays'.split(' '),
+)
+
 /** "every other friday", "each month", "los martes", "the first of every month"; a weekday's plural alone says it too. */
 const againIn = (items: Item[], day: Day): Again | undefined => {
   const norms = items.map(normOf)

@@ -13,13 +13,18 @@ import { meansNumber } from './weak.ts'
 export type Lang = 'en' | 'es'
 
 /** The language of a message by the words only one table knows; `fallback` where neither wins. */
-export const languageOf = (tokens: Token[], fallback: Lang, isName: (word: string) => boolean = () => false): Lang => {
+export const languageOf = (
+  tokens: Token[],
+  fallback: Lang,
+  isName: (word: string) => boolean = () => false,
+  phrase = (i: number) => phraseAt(tokens, i),
+): Lang => {
   let en = 0
   let es = 0
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
     if (t.kind !== 'word' || isName(t.norm)) continue
-    const p = phraseAt(tokens, i)
+    const p = phrase(i)
     if (p) {
       if (p.en.length && !p.es.length) en += p.words.length
       if (p.es.length && !p.en.length) es += p.words.length
@@ -55,8 +60,17 @@ export const scan = (
   const isLeft = (w: string): boolean =>
     isName(w) || COMMON.has(w) || (w.length === 3 && names.singles.some(e => e.words.length === 1 && isSlip(w, e.words[0]!)))
   const tokens = respell(LEXICON, typed, isName, isLeft, spanish || fallback === 'es')
-  const lang = languageOf(tokens, fallback, isName)
   const n = tokens.length
+  // looked up several times a word
+  const phrases: (Phrase | null | undefined)[] = new Array(n)
+  const phrase = (i: number): Phrase | undefined => {
+    const known = phrases[i]
+    if (known !== undefined) return known ?? undefined
+    const p = phraseAt(tokens, i)
+    phrases[i] = p ?? null
+    return p
+  }
+  const lang = languageOf(tokens, fallback, isName, phrase)
   const hits: (NameHit | undefined)[] = new Array(n)
   const nums: (Item | undefined)[] = new Array(n)
   const taken = new Uint8Array(n)
@@ -64,7 +78,7 @@ export const scan = (
   const claim = (from: number, to: number) => taken.fill(1, from, to)
   for (let i = 0; i < n; ) {
     const hit = nameAt(names, tokens, i)
-    const p = hit ? phraseAt(tokens, i) : undefined
+    const p = hit ? phrase(i) : undefined
     const place =
       hit?.kind === 'pile' &&
       hit.to === i + 1 &&
@@ -89,7 +103,7 @@ export const scan = (
   for (let i = 0; i < n; i++) {
     if (taken[i]) continue
     // "golf ball", "todo al cien": phrases whose words only look like numbers
-    const longer = tokens[i]!.kind === 'word' || /^\d(?:nd|da|do)$/.test(tokens[i]!.norm) ? phraseAt(tokens, i) : undefined
+    const longer = tokens[i]!.kind === 'word' || /^\d(?:nd|da|do)$/.test(tokens[i]!.norm) ? phrase(i) : undefined
     if (
       longer &&
       longer.words.length > 1 &&
@@ -146,7 +160,7 @@ export const scan = (
     const t = tokens[i]!
     const hit = hits[i]
     if (hit) {
-      const own = phraseAt(tokens, i)
+      const own = phrase(i)
       const place = own && [...own.en, ...own.es].includes('where:place') ? ['where:place'] : []
       items.push(
         make(tokens, hit.from, hit.to, hit.kind === 'box' ? [`box:${hit.name}`, 'unit:load'] : [`${hit.kind}:${hit.name}`, ...place]),
@@ -166,7 +180,7 @@ export const scan = (
       i = d.to
       continue
     }
-    const slash = t.norm === '/' ? phraseAt(tokens, i) : undefined
+    const slash = t.norm === '/' ? phrase(i) : undefined
     if (slash) {
       items.push(make(tokens, i, i + slash.words.length, sensesOf(slash, lang)))
       i += slash.words.length
@@ -207,7 +221,7 @@ export const scan = (
       i += words
       continue
     }
-    const counted = t.kind === 'number' ? phraseAt(tokens, i) : undefined
+    const counted = t.kind === 'number' ? phrase(i) : undefined
     if (counted?.en.some(s => s === 'mat:second plastic')) {
       items.push(make(tokens, i, i + counted.words.length, sensesOf(counted, lang)))
       i += counted.words.length
@@ -229,7 +243,7 @@ export const scan = (
       i = near.to
       continue
     }
-    let p = phraseAt(tokens, i)
+    let p = phrase(i)
     // a phrase may not run into what was claimed
     if (p && p.words.length > 1) {
       let free = true

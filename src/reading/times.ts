@@ -153,6 +153,13 @@ const pastHour = (s: Words, i: number): Clock | undefined => {
     : { ...at, hour: (at.hour + 23) % 24, minute: 60 - minutes, bare: undefined }
 }
 
+/** Words that a time of day may begin with; figures aside. */
+export const TIME_STARTS: readonly string[] = [
+  ...WHOLE.keys(),
+  ...HOURS.keys(),
+  ...'half quarter medio media at @ by til till until around about bout al alas a las'.split(' '),
+]
+
 /** The time of day that starts at token `i`. */
 export const timeAt = (s: Words, i: number): Clock | undefined => {
   const word = s.w[i]

@@ -37,26 +37,65 @@ const PATTERN = new RegExp(
 
 const GLYPHS: Record<string, number> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 }
 
+const isLetter = (c: number): boolean => (c >= 97 && c <= 122) || (c >= 65 && c <= 90)
+
+/** Where a word of plain letters that begins at `from` ends; -1 where the pattern must look: a link, "b4", an accent, an apostrophe. */
+const plainWordEnd = (text: string, from: number): number => {
+  let to = from + 1
+  while (to < text.length && isLetter(text.charCodeAt(to))) to++
+  const next = to < text.length ? text.charCodeAt(to) : 32
+  if (next > 127 || next === 39 || next === 96) return -1
+  const first = text[from]!
+  if ((first === 'b' || first === 'B') && text[from + 1] === '4') return -1
+  return (next === 46 || next === 58) && LINK_HEAD.test(text.slice(from, to)) ? -1 : to
+}
+const LINK_HEAD = /^(?:https?|www)$/i
+
 /** Splits a message. A number stands apart from the unit glued to it (7lds is two tokens); clock times (6am, 7:30), ordinals
  * (12th, 2da), fractions (7/8), feet and inches (22'6) and thousands (12k) are one. */
 export const tokenise = (text: string, most = Number.POSITIVE_INFINITY): Token[] => {
   const out: Token[] = []
-  PATTERN.lastIndex = 0
-  for (let m = PATTERN.exec(text); m && out.length < most; m = PATTERN.exec(text)) {
-    const g = m.groups!
-    const raw = m[0]
-    const from = m.index
-    const put = (kind: Token['kind'], norm: string, value?: number) =>
-      out.push({ text: raw, norm, from, to: from + raw.length, kind, value })
-    if (g.word !== undefined) put('word', foldWord(raw))
-    else if (g.number !== undefined) put('number', raw, Number(raw.replace(/,/g, '')))
-    else if (g.thousands !== undefined) put('number', raw.toLowerCase(), Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3)
-    else if (g.glyph !== undefined) put('number', raw, GLYPHS[raw]!)
-    else if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) put('number', raw.toLowerCase())
-    else if (g.link ?? g.phone) put('mark', g.link ? '<link>' : '<phone>')
-    else if (g.before !== undefined) put('word', 'before')
-    else if (g.texted !== undefined) put('word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
-    else put('mark', raw === '\n' ? '.' : raw)
+  for (let at = 0; at < text.length && out.length < most; ) {
+    const code = text.charCodeAt(at)
+    if (code === 32) {
+      at++
+      continue
+    }
+    // most of a message is plain words: they need no pattern
+    const end = isLetter(code) ? plainWordEnd(text, at) : -1
+    if (end > 0) {
+      const raw = text.slice(at, end)
+      out.push({ text: raw, norm: raw.toLowerCase(), from: at, to: end, kind: 'word', value: undefined })
+      at = end
+      continue
+    }
+    PATTERN.lastIndex = at
+    const m = PATTERN.exec(text)
+    if (!m) break
+    out.push(tokenOf(m))
+    at = m.index + m[0].length
   }
   return out
+}
+
+const tokenOf = (m: RegExpExecArray): Token => {
+  const g = m.groups!
+  const raw = m[0]
+  const put = (kind: Token['kind'], norm: string, value?: number): Token => ({
+    text: raw,
+    norm,
+    from: m.index,
+    to: m.index + raw.length,
+    kind,
+    value,
+  })
+  if (g.word !== undefined) return put('word', foldWord(raw))
+  if (g.number !== undefined) return put('number', raw, Number(raw.replace(/,/g, '')))
+  if (g.thousands !== undefined) return put('number', raw.toLowerCase(), Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3)
+  if (g.glyph !== undefined) return put('number', raw, GLYPHS[raw]!)
+  if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) return put('number', raw.toLowerCase())
+  if (g.link ?? g.phone) return put('mark', g.link ? '<link>' : '<phone>')
+  if (g.before !== undefined) return put('word', 'before')
+  if (g.texted !== undefined) return put('word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
+  return put('mark', raw === '\n' ? '.' : raw)
 }

@@ -2,7 +2,7 @@ import type { Day } from '../units/calendar.ts'
 import { has, hasCat, type Item } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Act } from './reading.ts'
-import { remindActs, standingActs } from './remind.ts'
+import { mayComeBack, remindActs, standingActs } from './remind.ts'
 
 /** Words of courtesy before what is wanted. */
 const LEADS_IN =
@@ -49,5 +49,5 @@ export const wordy = (items: Item[], text: string, day: Day): Act[] | undefined 
       },
     ]
   }
-  return standingActs(items, text, day)
+  return mayComeBack(items) ? standingActs(items, text, day) : undefined
 }

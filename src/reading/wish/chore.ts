@@ -1,3 +1,4 @@
+import { ANY_CUE, CUE } from '../cues.ts'
 import { findDates } from '../dates.ts'
 import type { DateItem } from '../item.ts'
 import { plainText } from '../plainText.ts'
@@ -74,9 +75,6 @@ const FILLED = [
   /^(?:ya )?(?:se lleno|esta llena|esta lleno) (?:la |el )?(.{2,40})$/,
 ]
 
-const KEY =
-  /where|donde|how old|viej|in use|en uso|lying on|on (?:the|each|all)|que hay|last |full|topped|filled|ultimo|acabamos|llen|chopping|hauling|remind|record|recuerd|done|did |finish|handled|taken care|took care|hech|list|hice|hici|hizo|quedo|termin|snooze|later|again|not now|not yet|in |at |tomorrow|tonight|noon|monday|tuesday|wednesday|thursday|friday|saturday|sunday|next|tarde|luego|rato|despues|ahorita|todavia|aun no|pospon|manana|lunes|martes|miercoles|jueves|viernes|sabado|domingo|mediodia|week|semana|until|hasta|mejor|para|noche|noon|hour|hora|minut|evening|lunch|comer|las \d|la 1/
-
 /** "in half an hour", "media hora": the date reader wants minutes. */
 const spelled = (text: string): string =>
   text
@@ -111,11 +109,42 @@ const laterDate = (plain: string, now: { day: string; hour: number }): DateItem 
 /** The day, and hour, that a whole message names, looking forward: "friday", "tomorrow at 6", "el viernes". */
 export const dateIn = (text: string, now: { day: string; hour: number }): DateItem | undefined => laterDate(plainText(text), now)
 
-/** A word about the reminders themselves, where the whole message is one; undefined for all else. Whether a "done" has a reminder to belong to, the book knows. */
-export const choreIn = (text: string, now: { day: string; hour: number }): Chore | undefined => {
-  if (text.length > 120) return undefined
+const REMINDERS = CUE.reminder | CUE.where | CUE.filled | CUE.done | CUE.later | CUE.time
+
+/**
+ * A word about the reminders themselves, where the whole message is one; undefined for all else. Whether a "done" has a reminder to
+ * belong to, the book knows.
+ * @param cues the kinds of phrases that its words may be, see `cuesOf`
+ */
+export const choreIn = (text: string, now: { day: string; hour: number }, cues: number = ANY_CUE): Chore | undefined => {
+  if (!(cues & REMINDERS) || text.length > 120) return undefined
   const plain = plainText(text)
-  if (!KEY.test(plain)) return undefined
+  if (cues & CUE.reminder) {
+    const word = aboutReminders(plain)
+    if (word) return word
+  }
+  if (cues & CUE.where) {
+    const item = WHERE.map(w => w.exec(plain)?.slice(1).find(Boolean)).find(Boolean)
+    const known = item === undefined ? undefined : ITEMS.find(([like]) => like.test(item))?.[1]
+    if (known !== undefined) return { kind: 'where', item: known }
+    if (ALL_WHERE.test(plain)) return { kind: 'where' }
+  }
+  if (/[?¿]/.test(text)) return undefined
+  if (cues & CUE.filled)
+    for (const way of FILLED) {
+      const hit = way.exec(plain)
+      if (hit) return { kind: 'filled', ...(hit[1] && { pile: hit[1] }) }
+    }
+  if (cues & CUE.done && DONE.test(plain)) return { kind: 'done' }
+  if (cues & (CUE.later | CUE.reminder) && SNOOZE.test(plain)) return { kind: 'snooze' }
+  const date = cues & (CUE.time | CUE.later | CUE.reminder) ? laterDate(plain, now) : undefined
+  if (date) return { kind: 'snooze', date }
+  const done = cues & CUE.done ? DONE_ABOUT.exec(plain)?.[1] : undefined
+  return done ? { kind: 'done', about: done } : undefined
+}
+
+/** The list of reminders asked for, or one of them called off. */
+const aboutReminders = (plain: string): Chore | undefined => {
   if (LIST.test(plain)) return { kind: 'list' }
   const cancel = CANCEL.exec(plain)
   if (cancel) {
@@ -123,20 +152,5 @@ export const choreIn = (text: string, now: { day: string; hour: number }): Chore
     return { kind: 'cancel', ...(cancel[1] && { number: Number(cancel[1]) }), ...(cancel[2] && { about: cancel[2] }), ...(all && { all }) }
   }
   const about = CANCEL_NAMED.exec(plain)?.[1] ?? STOP.exec(plain)?.[1]
-  if (about) return { kind: 'cancel', about }
-  const item = WHERE.map(w => w.exec(plain)?.slice(1).find(Boolean)).find(Boolean)
-  const known = item === undefined ? undefined : ITEMS.find(([like]) => like.test(item))?.[1]
-  if (known !== undefined) return { kind: 'where', item: known }
-  if (ALL_WHERE.test(plain)) return { kind: 'where' }
-  if (/[?¿]/.test(text)) return undefined
-  for (const way of FILLED) {
-    const hit = way.exec(plain)
-    if (hit) return { kind: 'filled', ...(hit[1] && { pile: hit[1] }) }
-  }
-  if (DONE.test(plain)) return { kind: 'done' }
-  if (SNOOZE.test(plain)) return { kind: 'snooze' }
-  const date = laterDate(plain, now)
-  if (date) return { kind: 'snooze', date }
-  const done = DONE_ABOUT.exec(plain)?.[1]
-  return done ? { kind: 'done', about: done } : undefined
+  return about ? { kind: 'cancel', about } : undefined
 }

@@ -13,10 +13,6 @@ export type Wish = { kind: 'list' } | { kind: 'set'; sets: { name: WishName; val
 const LIST =
   /^(?:(?:what are|whats|what's|show|show me|list|see|tell me|cuales son|muestra|muestrame|dame|ver|di|que) )?(?:the |your |my |our |all |los |mis |tus |nuestros |todos )*(?:settings|preferences|ajustes|configuracion|preferencias)(?: (?:do (?:we|you|i) have|are set|now|hay|tienes|tenemos))?$|^(?:how are you set(?: up)?|what did (?:i|we) set|como estas configurado)$/
 
-/** A message without any of these says no wish; most have none, and are let go at once. */
-const KEY =
-  /total|check|walk|look|inspect|summar|report|weekly|resum|quiet|messag|text|nudg|nag|wait|ferment|leave|keep|let |piles|freez|thaw|frost|setting|preferenc|set up|did we set|did i set|lat|we are at|we're at|farm|place|location|coord|spanish|english|espanol|ingles|ask|bug|ping|don't|dont|unsubs|send|write|revis|checa|checken|chequ|informe|silenc|mensaj|aviso|avisa|pregunt|insist|esper|dej|congel|hiel|helad|deshiel|ajust|config|estamos|granja|rancho|ubicac|establo|molest|escrib|manda|nothing|preferencias/
-
 const MOST = 140
 
 /**
@@ -26,7 +22,6 @@ const MOST = 140
 export const wishIn = (text: string, day: Day): Wish | undefined => {
   if (text.length > MOST) return undefined
   const plain = plainText(text)
-  if (!KEY.test(plain)) return undefined
   if (LIST.test(plain)) return { kind: 'list' }
   // "should we check the covers every day?" only asks
   if (/[?¿\n]/.test(text.trim()) && !/^\W*(?:can|could|would|will|puedes|podr[ií]as) /i.test(text)) return undefined
