@@ -63,7 +63,10 @@ export interface Segment {
 
 const isVerb = (i: Item): boolean => i.senses.some(s => s.startsWith('v:'))
 
-const GHOST = (sense: string): Item => ({ from: -1, to: -1, senses: [sense], text: '', tokens: [], ghost: true })
+/** The verb that a clause may lean on, as an item; one for each sense. */
+const GHOSTS = new Map<string, Item>(
+  FRAMES.flatMap(r => (r.ghost ? [[r.ghost, { from: -1, to: -1, senses: [r.ghost], text: '', tokens: [], ghost: true }]] : [])),
+)
 
 const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
   const run = items.slice(from, to)
@@ -88,7 +91,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
     const lean = before === rule.name && !!rule.ghost && (verbs & (1 << r)) === 0
     if (!open && !lean) continue
     for (const ghost of lean ? (open ? BOTH : LEANING) : PLAIN) {
-      const pool = new Pool(ghost ? [GHOST(rule.ghost!), ...run] : run)
+      const pool = new Pool(ghost ? [GHOSTS.get(rule.ghost!)!, ...run] : run)
       const found = rule.frame(pool)
       if (!found) continue
       // "and 3 in barn" leans on the holes before; a length does not
@@ -150,7 +153,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
             tape: found.tape,
             used: s.used,
             left: s.left,
-            leftWords: s.words,
+            leftWords: pool.leftWords(),
             leftNumbers: s.numbers,
             full: found.full,
           },

@@ -25,7 +25,7 @@ const WORDS: [keyof typeof CUE, RegExp][] = [
     /total|check|walk|look|inspect|summar|report|weekly|resum|quiet|messag|text|nudg|nag|wait|ferment|leave|keep|let$|piles|freez|thaw|frost|setting|preferenc|^set$|lat|^(?:are|were)$|farm|place|location|coord|spanish|english|espanol|ingles|ask|bug|ping|dont|unsubs|send|write|revis|checa|checken|chequ|informe|silenc|mensaj|avis|pregunt|insist|esper|dej|congel|hiel|helad|deshiel|ajust|config|estamos|granja|rancho|ubicac|establo|molest|escrib|manda|nothing/,
   ],
   ['reminder', /remind|record|recuerd/],
-  ['where', /where|^old$|dond|viej|^us[eo]$|lying|^on$|^hay$/],
+  ['where', /where|^old$|dond|viej|^us[eo]$|^what|^hay$/],
   ['filled', /^last$|full|topped|filled|filling|chopping|hauling|putting|^ultimo$|acabamos|terminamos|llen/],
   ['done', /done|^did$|finish|handled|taken|^took$|hech|^list|hice|hici|hizo|quedo|termin/],
   ['later', /snooze|later|^not$|again|^bit$|while|tarde|luego|^rato$|despues|ahorita|todavia|^aun$|pospon/],

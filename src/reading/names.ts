@@ -24,12 +24,15 @@ export interface NameHit {
   kind: 'pile' | 'box' | 'person'
   name: string
   slip: boolean
+  /** What an item of this name means, one list for all of them. */
+  senses: string[]
 }
 
 interface Entry {
   words: string[]
   kind: NameHit['kind']
   name: string
+  senses: string[]
   /** A name only behind a number and before no thing. */
   counted?: boolean
 }
@@ -69,13 +72,15 @@ const spoken = (words: string[]): string[][] => {
   return out
 }
 
+const sensesOf = (kind: NameHit['kind'], name: string): string[] => (kind === 'box' ? [`box:${name}`, 'unit:load'] : [`${kind}:${name}`])
+
 /** An index over the farm's names, made once for each state of the book. */
 export const indexNames = (names: Names): NameIndex => {
   const byFirst = new Map<string, Entry[]>()
   const singles: Entry[] = []
   const put = (words: string[], kind: NameHit['kind'], name: string, counted = false) => {
     if (!words.length) return
-    const e = { words, kind, name, ...(counted && { counted }) }
+    const e = { words, kind, name, senses: sensesOf(kind, name), ...(counted && { counted }) }
     const list = byFirst.get(words[0]!)
     if (list) list.push(e)
     else byFirst.set(words[0]!, [e])
@@ -120,13 +125,13 @@ export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | 
   for (const e of index.byFirst.get(tokens[i]!.norm) ?? []) {
     if (e.counted && !(tokens[i - 1]?.kind === 'number' && ENDS.test(tokens[i + e.words.length]?.norm ?? ''))) continue
     if (e.words.every((w, k) => tokens[i + k]?.norm === w))
-      return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false }
+      return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false, senses: e.senses }
   }
   // a possessive or a run-together: "shops", "northpile"
   const bare = tokens[i]!.norm.replace(/(?:s|pile)$/, '')
   if (bare !== tokens[i]!.norm && bare.length >= 3) {
     const e = index.byFirst.get(bare)?.find(x => x.words.length === 1 && x.kind === 'pile')
-    if (e) return { from: i, to: i + 1, kind: 'pile', name: e.name, slip: false }
+    if (e) return { from: i, to: i + 1, kind: 'pile', name: e.name, slip: false, senses: e.senses }
   }
   return undefined
 }
@@ -159,7 +164,7 @@ export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWord
       e.words.length > 1 && right.length === 3 && typed.length >= 2 && typed[0] === right[0] && distance(typed, right) === 1
     if (!short && !isSlip(typed, right)) continue
     if (hit && hit.name !== e.name) return undefined
-    hit = { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: true }
+    hit = { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: true, senses: e.senses }
   }
   return hit
 }

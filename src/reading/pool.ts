@@ -180,11 +180,15 @@ export class Pool {
     return undefined
   }
 
-  score(): { used: number; left: number; words: string[]; numbers: number } {
+  /** The words that carry something and are not used. */
+  leftWords(): string[] {
+    return this.items.filter((i, k) => !this.used[k] && !i.ghost && weightOf(i) > 0).map(i => i.text)
+  }
+
+  score(): { used: number; left: number; numbers: number } {
     let used = 0
     let left = 0
     let numbers = 0
-    const words: string[] = []
     for (let k = 0; k < this.items.length; k++) {
       const i = this.items[k]!
       const w = weightOf(i)
@@ -192,11 +196,10 @@ export class Pool {
       if (this.used[k]) used += Math.max(w, 0.5)
       else {
         left += w
-        if (w > 0) words.push(i.text)
         if (i.num !== undefined || i.sides || isThing(i)) numbers++
       }
     }
-    return { used, left, words, numbers }
+    return { used, left, numbers }
   }
 }
 

@@ -40,7 +40,10 @@ export const isMore = (tokens: Token[], i: number): boolean => {
   return p !== undefined && p.words.length === 1 && p.en.includes('more')
 }
 
-export const make = (tokens: Token[], from: number, to: number, senses: string[], more: Partial<Item> = {}): Item => ({
+/** What a bare number can mean. One list for all of them: what is worked out from a list is kept with it. */
+export const NUM: string[] = ['num']
+
+export const make = (tokens: Token[], from: number, to: number, senses: string[], more?: Partial<Item>): Item => ({
   from,
   to,
   senses,
@@ -101,13 +104,13 @@ export const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => 
 
 export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   if (n.feet) {
-    return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'ft' })
+    return make(tokens, n.from, n.to, NUM, { num: n.value, unit: 'ft' })
   }
-  if (n.inches) return make(tokens, n.from, n.to, ['num'], { num: n.value, unit: 'in' })
+  if (n.inches) return make(tokens, n.from, n.to, NUM, { num: n.value, unit: 'in' })
   const mark = tokens[n.to]
   if (mark?.kind === 'mark' && UNIT_OF_MARK[mark.norm]) {
     // "34 % moisture": the share goes with the word behind it
-    return make(tokens, n.from, n.to + 1, ['num'], { num: n.value, unit: UNIT_OF_MARK[mark.norm] })
+    return make(tokens, n.from, n.to + 1, NUM, { num: n.value, unit: UNIT_OF_MARK[mark.norm] })
   }
   let at = n.to
   // "two of loads", "7 more loads", "12 mil libras", "5 big loads", "3 full buckets"
@@ -136,24 +139,24 @@ export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item
         const dim = tokens[inch.to] && phraseAt(tokens, inch.to)
         const hasDim = j === to && dim && [...dim.en, ...dim.es].some(s => s.startsWith('dim:')) && !dim.en.includes('unit:in')
         if (isInch || ends || hasDim)
-          return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, ['num'], {
+          return make(tokens, n.from, isInch ? inch.to + next!.words.length : inch.to, NUM, {
             num: n.value + inch.value / 12,
             unit: 'ft',
           })
       }
       const h = tail(tokens, to)
-      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
-      return make(tokens, n.from, to, ['num'], { num: n.value, unit })
+      if (h) return make(tokens, n.from, to + h.length, NUM, { num: n.value + h.adds, unit })
+      return make(tokens, n.from, to, NUM, { num: n.value, unit })
     }
     if (unit) {
       const to = at + p.words.length
       // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
       const h = tail(tokens, to)
-      if (h) return make(tokens, n.from, to + h.length, ['num'], { num: n.value + h.adds, unit })
+      if (h) return make(tokens, n.from, to + h.length, NUM, { num: n.value + h.adds, unit })
       return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
     }
   }
-  return make(tokens, n.from, n.to, ['num'], { num: n.value })
+  return make(tokens, n.from, n.to, NUM, { num: n.value })
 }
 
 export const LEADS =

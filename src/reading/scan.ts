@@ -4,7 +4,7 @@ import type { DateItem, Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import { isSlip, type NameHit, type NameIndex, nameAt, slipAt } from './names.ts'
 import { numberAt } from './numbers.ts'
-import { isUnit, make, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
+import { isUnit, make, NUM, numberNames, phraseAt, quantityAt, sensesOf, sidesAt } from './quantity.ts'
 import { mendWord } from './slips.ts'
 import { respell } from './sounds.ts'
 import type { Token } from './token.ts'
@@ -47,6 +47,31 @@ const DIRECTION =
 /** Spanish says the part first: "la orilla norte". */
 const PLACE_HEAD = new Set(['orilla', 'lado', 'pared', 'esquina', 'punta', 'extremo', 'costado', 'parte', 'rampa'])
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
+
+// one list for all items of a kind: what is worked out from a list of senses is kept with it
+const DATE = ['date']
+const NOTHING: string[] = []
+const COMMA = ['comma']
+const STOP = ['stop']
+const AND = ['and']
+const MARK = ['mark']
+const MARKS: Record<string, string[]> = {
+  '.': STOP,
+  ';': STOP,
+  '!': STOP,
+  '\n': STOP,
+  '?': ['ask?'],
+  ',': COMMA,
+  ':': COMMA,
+  '(': COMMA,
+  ')': COMMA,
+  '&': AND,
+  '+': AND,
+  '<link>': ['<link>'],
+  '<phone>': ['<phone>'],
+  '#': ['unit:lb'],
+  '%': ['unit:pct'],
+}
 
 /** Cuts the tokens into items: names first, then numbers with units, dates, words of the trade, words mended, words unknown. */
 export const scan = (
@@ -129,7 +154,7 @@ export const scan = (
       const to = i + unit.words.length + half.length
       const counted = [...unit.en, ...unit.es].find(s => s.startsWith('unit:'))
       if (counted) {
-        nums[i] = make(tokens, i, to, ['num'], { num: 1 + half.adds, unit: counted.slice(5) as Unit })
+        nums[i] = make(tokens, i, to, NUM, { num: 1 + half.adds, unit: counted.slice(5) as Unit })
         claim(i, to)
         i = to - 1
         continue
@@ -148,7 +173,7 @@ export const scan = (
     const said = quantityAt(tokens, q, lang)
     // "two in barn": where, not inches
     const place = said.unit === 'in' && tokens[said.to - 1]!.norm === 'in' && hits[said.to]?.kind === 'pile'
-    const item = place ? make(tokens, q.from, q.to, ['num'], { num: q.value }) : said
+    const item = place ? make(tokens, q.from, q.to, NUM, { num: q.value }) : said
     // an article or a homophone is a number only beside a unit
     if (q.weak && !meansNumber(tokens, i, q, item, { lang, hits, nums })) continue
     nums[i] = item
@@ -161,10 +186,8 @@ export const scan = (
     const hit = hits[i]
     if (hit) {
       const own = phrase(i)
-      const place = own && [...own.en, ...own.es].includes('where:place') ? ['where:place'] : []
-      items.push(
-        make(tokens, hit.from, hit.to, hit.kind === 'box' ? [`box:${hit.name}`, 'unit:load'] : [`${hit.kind}:${hit.name}`, ...place]),
-      )
+      const place = hit.kind !== 'box' && own !== undefined && (own.en.includes('where:place') || own.es.includes('where:place'))
+      items.push(make(tokens, hit.from, hit.to, place ? [...hit.senses, 'where:place'] : hit.senses))
       i = hit.to
       continue
     }
@@ -176,7 +199,7 @@ export const scan = (
     }
     const d = dateAt[i]
     if (d) {
-      items.push(make(tokens, d.from, d.to, ['date'], { date: d }))
+      items.push(make(tokens, d.from, d.to, DATE, { date: d }))
       i = d.to
       continue
     }
@@ -196,21 +219,7 @@ export const scan = (
     if (t.kind === 'mark') {
       // "north... no, barn": a pause, no end
       const pause = t.norm === '.' && (tokens[i + 1]?.norm === '.' || tokens[i - 1]?.norm === '.')
-      const stop = (t.norm === '.' && !pause) || t.norm === ';' || t.norm === '!' || t.norm === '?' || t.norm === '\n'
-      const senses = stop
-        ? [t.norm === '?' ? 'ask?' : 'stop']
-        : pause || t.norm === ',' || t.norm === ':' || t.norm === '(' || t.norm === ')'
-          ? ['comma']
-          : t.norm === '&' || t.norm === '+'
-            ? ['and']
-            : t.norm === '<link>' || t.norm === '<phone>'
-              ? [t.norm]
-              : t.norm === '#'
-                ? ['unit:lb']
-                : t.norm === '%'
-                  ? ['unit:pct']
-                  : ['mark']
-      items.push(make(tokens, i, i + 1, senses))
+      items.push(make(tokens, i, i + 1, pause ? MARKS[',']! : (MARKS[t.norm] ?? MARK)))
       i++
       continue
     }
@@ -237,9 +246,7 @@ export const scan = (
     }
     const near = slipAt(names, tokens, i, true)
     if (near) {
-      items.push(
-        make(tokens, near.from, near.to, near.kind === 'box' ? [`box:${near.name}`, 'unit:load'] : [`pile:${near.name}`], { slip: true }),
-      )
+      items.push(make(tokens, near.from, near.to, near.senses, { slip: true }))
       i = near.to
       continue
     }
@@ -260,9 +267,7 @@ export const scan = (
     const prev = items.at(-1)
     const inPlace = prev && ['on', 'off', 'v:patch', 'v:check', 'pileword'].some(s => prev.senses.includes(s))
     if (slip && (inPlace || slip.name.length >= 5 || !COMMON.has(t.norm))) {
-      items.push(
-        make(tokens, slip.from, slip.to, slip.kind === 'box' ? [`box:${slip.name}`, 'unit:load'] : [`pile:${slip.name}`], { slip: true }),
-      )
+      items.push(make(tokens, slip.from, slip.to, slip.senses, { slip: true }))
       i = slip.to
       continue
     }
@@ -280,7 +285,7 @@ export const scan = (
       i += q.words.length
       continue
     }
-    items.push(make(tokens, i, i + 1, []))
+    items.push(make(tokens, i, i + 1, NOTHING))
     i++
   }
   return { tokens, items, lang }
