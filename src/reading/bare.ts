@@ -2,6 +2,46 @@ import { has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Bare } from './reading.ts'
 
+const KNOWN = new Set(['pileword', 'on', 'off', 'and'])
+const KNOWN_CATS = /^(?:unit|fix|dm|mat|box|find):/
+
+/** Notes what one sense says to an open question; false where it says nothing to it. */
+const says = (out: Bare, sense: string): boolean => {
+  switch (sense) {
+    case 'ans:yes':
+      out.yes = true
+      return true
+    case 'ans:no':
+      out.no = true
+      return true
+    case 'ans:drop':
+      out.drop = true
+      return true
+    case 'ans:same':
+      out.same = true
+      return true
+    case 'ans:more':
+    case 'more':
+      out.more = true
+      return true
+    case 'ans:all':
+    case 'total':
+      out.all = true
+      return true
+    case 'find:good':
+      out.good = true
+      return true
+    case 'find:trouble':
+      out.trouble = true
+      return true
+    case 'vague':
+      out.vague = true
+      return true
+    default:
+      return KNOWN.has(sense) || (sense !== 'filler' && KNOWN_CATS.test(sense))
+  }
+}
+
 /** What a message holds as an answer to an open question. */
 export const bareOf = (items: Item[]): Bare => {
   const out: Bare = {
@@ -60,40 +100,16 @@ export const bareOf = (items: Item[]): Bare => {
       out.pick = pick === 'last' ? 'last' : Number(pick)
       known = true
     }
-    if (has(i, 'ans:yes')) out.yes = known = true
-    if (has(i, 'ans:no')) out.no = known = true
-    if (has(i, 'ans:drop')) out.drop = known = true
-    if (has(i, 'ans:same')) out.same = known = true
-    if (has(i, 'ans:more') || has(i, 'more')) out.more = known = true
-    if (has(i, 'ans:all') || has(i, 'total')) out.all = known = true
-    if (has(i, 'find:good')) out.good = known = true
-    if (has(i, 'find:trouble')) out.trouble = known = true
-    if (has(i, 'why:feed') || has(i, 'b:feed') || has(i, 'v:feed')) {
-      out.why ??= 'feed'
+    let add = false
+    for (const s of i.senses) {
+      if (says(out, s)) known = true
+      if (s === 'why:feed' || s === 'b:feed' || s === 'v:feed') out.why ??= 'feed'
+      else if (s === 'why:add' || s === 'v:put' || s === 'b:put') add = true
+      else continue
       known = true
     }
-    if (has(i, 'why:add') || has(i, 'v:put') || has(i, 'b:put')) {
-      out.why ??= 'add'
-      known = true
-    }
-    if (has(i, 'vague')) {
-      out.vague = true
-      known = true
-    }
-    if (
-      hasCat(i, 'unit') ||
-      has(i, 'pileword') ||
-      has(i, 'on') ||
-      has(i, 'off') ||
-      has(i, 'and') ||
-      hasCat(i, 'fix') ||
-      hasCat(i, 'dm') ||
-      i.date ||
-      hasCat(i, 'mat') ||
-      hasCat(i, 'box') ||
-      hasCat(i, 'find')
-    )
-      known = true
+    if (add) out.why ??= 'add'
+    if (i.date) known = true
     if (!known) {
       out.rest++
       if (!i.senses.length) out.strange = out.strange ? `${out.strange} ${i.text.toLowerCase()}` : i.text.toLowerCase()

@@ -21,6 +21,16 @@ const TELLING = new Set(
   ),
 )
 
+const cuesIn = (items: Item[]): { says: boolean; telling: boolean } => {
+  const out = { says: false, telling: false }
+  for (const i of items)
+    for (const t of i.tokens) {
+      if (SAYS.has(t.norm)) out.says = true
+      if (TELLING.has(t.norm)) out.telling = true
+    }
+  return out
+}
+
 /** A sentence that asks: by its mark, by its first word, or by a phrase that only questions have. */
 export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
@@ -28,11 +38,12 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
   }
-  if (items.some(i => i.tokens.some(t => SAYS.has(t.norm)))) {
+  const { says, telling } = cuesIn(items)
+  if (says) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (TELL_ME.test(text)) return true
   }
-  if (items.some(i => i.tokens.some(t => TELLING.has(t.norm)))) {
+  if (telling) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (asksAnyway(text)) return true
     if (
@@ -42,7 +53,11 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     )
       return true
   }
-  const all = items.map((i, k) => ({ i, k })).filter(x => !isThin(x.i) || hasCat(x.i, 'q'))
+  const all: { i: Item; k: number }[] = []
+  for (let k = 0; k < items.length; k++) {
+    const i = items[k]!
+    if (!isThin(i) || hasCat(i, 'q')) all.push({ i, k })
+  }
   // "hi please how's north"
   const greeted = all.findIndex(x => !GREETING.test(x.i.text.toLowerCase()) && !hasCat(x.i, 'person') && !has(x.i, 'comma'))
   const content = all.slice(Math.max(0, greeted))

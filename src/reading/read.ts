@@ -69,6 +69,32 @@ const dayAmount = (items: Item[]): { date: DateItem; num: number } | undefined =
   return rest.length === 2 && date && num !== undefined && num >= 1000 ? { date, num } : undefined
 }
 
+const TRADE = /^(?:pile|crop|v|mat|what|cause|animal|sky|unit|thing|find|box):/
+// the lists of senses are shared by all messages
+const ofTrade = new WeakMap<string[], boolean>()
+const isTrade = (i: Item): boolean => {
+  if (i.num !== undefined || i.sides) return true
+  let known = ofTrade.get(i.senses)
+  if (known === undefined) {
+    known = i.senses.some(x => TRADE.test(x))
+    ofTrade.set(i.senses, known)
+  }
+  return known
+}
+
+/** Words of a message by kind; `away`: it has a link or a telephone number. */
+const tally = (items: Item[]): { words: number; unknown: number; trade: number; hoped: boolean; away: boolean } => {
+  const out = { words: 0, unknown: 0, trade: 0, hoped: false, away: false }
+  for (const i of items) {
+    if (i.tokens.some(t => t.kind !== 'mark')) out.words++
+    if (!i.senses.length) out.unknown++
+    if (isTrade(i)) out.trade++
+    if (has(i, 'm:hope')) out.hoped = true
+    if (has(i, '<link>') || has(i, '<phone>')) out.away = true
+  }
+  return out
+}
+
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
@@ -219,16 +245,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       )
   const fix = fixOf(s.items)
   if (fix && explain) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
-  const hoped = items.some(i => has(i, 'm:hope'))
-  const words = items.filter(i => i.tokens.some(t => t.kind !== 'mark')).length
-  const unknown = items.filter(i => !i.senses.length).length
-  const trade = items.filter(
-    i => i.num !== undefined || i.sides || i.senses.some(x => /^(pile|crop|v|mat|what|cause|animal|sky|unit|thing|find|box):/.test(x)),
-  ).length
+  const { words, unknown, trade, hoped, away } = tally(items)
   const code = /[{}[\]<>]|":/.test(text)
   const chatter =
     code ||
-    items.some(i => has(i, '<link>') || has(i, '<phone>')) ||
+    away ||
     unread > Math.max(3, explained * 0.8) ||
     unknown > Math.max(4, words * 0.4)
   if (explain) trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)

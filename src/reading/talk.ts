@@ -66,8 +66,21 @@ const values = (items: Item[]): Record<string, unknown> => {
 
 const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
 
+const SHORT = 6
+
+/** False where nothing in a longer message can set right what was said before; most messages are let go here. */
+const mayFix = (all: Item[]): boolean => {
+  let solid = 0
+  for (const i of all) {
+    if (hasCat(i, 'fix') || has(i, 'm:no') || has(i, 'v:call')) return true
+    if (!isThin(i) && !has(i, 'stop')) solid++
+  }
+  return solid <= SHORT
+}
+
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
+  if (!mayFix(all)) return undefined
   const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark'))
   const said = items.filter(i => !isThin(i) || hasCat(i, 'fix'))
   // "and it was barn", "3 i mean"
