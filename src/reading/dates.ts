@@ -30,13 +30,13 @@ interface Piece {
   part?: Part
 }
 
+/** True where a day without a time stands right before. */
+const beside = (s: Words, last: Piece | undefined, i: number): boolean =>
+  last?.said !== undefined && !last.clock && (last.to === i || (last.to === i - 1 && JOINS.has(s.w[i - 1]!)))
+
 /** What stands in the message, from left to right: days with the part of the day behind them, times, parts. */
 const pieces = (s: Words): Piece[] => {
   const out: Piece[] = []
-  const beside = (i: number) => {
-    const last = out.at(-1)
-    return last?.said !== undefined && !last.clock && (last.to === i || (last.to === i - 1 && JOINS.has(s.w[i - 1]!)))
-  }
   for (let i = 0; i < s.w.length; i++) {
     const word = s.w[i]!
     const { kind } = s.tokens[i]!
@@ -54,8 +54,8 @@ const pieces = (s: Words): Piece[] => {
     if (clock?.bare) {
       const follows = s.day(clock.to) !== undefined
       const meant = clock.loose
-        ? follows || ((beside(i) || takesTimes(s, clock.to)) && s.ends(clock.to))
-        : follows || beside(i) || takesTimes(s, clock.to)
+        ? follows || ((beside(s, out.at(-1), i) || takesTimes(s, clock.to)) && s.ends(clock.to))
+        : follows || beside(s, out.at(-1), i) || takesTimes(s, clock.to)
       if (clock.hour > 12 || !meant) clock = undefined
     }
     if (clock && (!day || clock.to > day.to)) {

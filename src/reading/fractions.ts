@@ -1,4 +1,4 @@
-import type { Token } from './token.ts'
+import { normAt, type Token } from './token.ts'
 
 /** A fraction's value: 1/2. */
 export const fraction = (t: Token | undefined): number | undefined => {
@@ -12,13 +12,15 @@ export const marked = (t: Token): { feet?: true; inches?: true } =>
 
 /** "and a half", "and three quarters", "y medio": how many tokens, and what they add. */
 export const tail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => {
-  const w = (k: number) => tokens[i + k]?.norm ?? ''
-  if (w(0) === 'y')
-    return w(1) === 'medio' || w(1) === 'media' ? { length: 2, adds: 0.5 } : w(1) === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
-  if (w(0) !== 'and' && w(0) !== '&' && w(0) !== 'n') return undefined
-  const k = w(1) === 'a' || w(1) === 'one' ? 2 : 1
-  if (w(k) === 'half') return { length: k + 1, adds: 0.5 }
-  if (w(k) === 'quarter') return { length: k + 1, adds: 0.25 }
-  if (w(1) === 'three' && w(2) === 'quarters') return { length: 3, adds: 0.75 }
+  const first = normAt(tokens, i)
+  // nearly always something else stands there
+  if (first !== 'y' && first !== 'and' && first !== '&' && first !== 'n') return undefined
+  const next = normAt(tokens, i + 1)
+  if (first === 'y')
+    return next === 'medio' || next === 'media' ? { length: 2, adds: 0.5 } : next === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
+  const k = next === 'a' || next === 'one' ? 2 : 1
+  if (normAt(tokens, i + k) === 'half') return { length: k + 1, adds: 0.5 }
+  if (normAt(tokens, i + k) === 'quarter') return { length: k + 1, adds: 0.25 }
+  if (next === 'three' && normAt(tokens, i + 2) === 'quarters') return { length: 3, adds: 0.75 }
   return undefined
 }

@@ -175,14 +175,15 @@ export const summed = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+/** "put the tape on the face, it's at 23", "43 wide, just taped it". */
+const measured = (a: Act, b: Act): boolean =>
+  a.frame === 'patch' && a.tape === true && a.slots.count === undefined && (b.frame === 'face' || b.frame === 'size')
+
 /** "a tear about two feet long" is no size of the pile, nor is a hailstone's; and tape that measures mends nothing. */
 export const small = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = acts.length - 1; k > 0; k--) {
     const { act, sentence } = acts[k]!
     const before = acts[k - 1]!
-    // "put the tape on the face, it's at 23", "43 wide, just taped it"
-    const measured = (a: Act, b: Act): boolean =>
-      a.frame === 'patch' && a.tape === true && a.slots.count === undefined && (b.frame === 'face' || b.frame === 'size')
     if (before.sentence === sentence && (measured(before.act, act) || measured(act, before.act))) {
       acts.splice(before.act.frame === 'patch' ? k - 1 : k, 1)
       continue

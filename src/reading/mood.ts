@@ -42,6 +42,9 @@ const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   return !items.slice(Math.max(0, at - 2), at).some(x => has(x, 'off'))
 }
 
+/** "putting the net on after lunch": on the way, not done. */
+const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm)
+
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
   let mood: Mood = carried ?? 'fact'
@@ -74,8 +77,6 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx') && !then) mood = 'plan'
     if (i.date?.ahead && mood === 'fact') mood = 'plan'
   }
-  // "putting the net on after lunch": on the way, not done
-  const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm)
   if (mood === 'fact' && items.some((i, k) => k >= seg.from && k < seg.to && going(i))) {
     const run = items
       .slice(seg.from, seg.to)

@@ -160,8 +160,7 @@ export const slipAt = (index: NameIndex, tokens: Token[], i: number, severalWord
     const right = e.words[at]!
     const typed = tokens[i + at]!.norm
     // beside a word that is right, a short one may be wrong too: "ol slab"
-    const short =
-      e.words.length > 1 && right.length === 3 && typed.length >= 2 && typed[0] === right[0] && distance(typed, right) === 1
+    const short = e.words.length > 1 && right.length === 3 && typed.length >= 2 && typed[0] === right[0] && distance(typed, right) === 1
     if (!short && !isSlip(typed, right)) continue
     if (hit && hit.name !== e.name) return undefined
     hit = { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: true, senses: e.senses }

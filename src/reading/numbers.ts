@@ -1,7 +1,7 @@
-import { EN_COUNTS, EN_HOMOPHONES, EN_SCALES, EN_TENS, EN_UNITS } from './en/numbers.ts'
-import { ES_COUNTS, ES_HUNDREDS, ES_TENS, ES_UNITS } from './es/numbers.ts'
+import { EN_HOMOPHONES, EN_UNITS } from './en/numbers.ts'
 import { fraction, marked, tail } from './fractions.ts'
-import type { Token } from './token.ts'
+import { BEGINS, counted, scaleOf, words } from './numberWords.ts'
+import { normAt, type Token } from './token.ts'
 
 /** A number said in digits or words over tokens `from` up to `to`. */
 export interface NumberItem {
@@ -18,143 +18,6 @@ export interface NumberItem {
   feet?: boolean
   /** Written with the inch mark. */
   inches?: boolean
-}
-
-// maps, not objects: "constructor" is a word people may type; the English value of a word that both languages have wins
-const mapOf = (...tables: Record<string, number>[]): Map<string, number> => new Map(tables.reverse().flatMap(t => Object.entries(t)))
-const SMALL = mapOf(EN_UNITS, ES_UNITS)
-const TENS = mapOf(EN_TENS, ES_TENS)
-const HUNDREDS = mapOf(ES_HUNDREDS)
-const SCALES = mapOf({ mil: 1000 }, EN_SCALES)
-const COUNTS = mapOf(EN_COUNTS, ES_COUNTS)
-const small = (w: string): number | undefined => SMALL.get(w)
-const tens = (w: string): number | undefined => TENS.get(w)
-const hundreds = (w: string): number | undefined => HUNDREDS.get(w)
-const scaleOf = (w: string): number | undefined => SCALES.get(w)
-const counted = (w: string): number | undefined => COUNTS.get(w)
-/** Words that a number in words may begin with. */
-const BEGINS = new Set(
-  [SMALL, TENS, HUNDREDS, SCALES, COUNTS]
-    .flatMap(m => [...m.keys()])
-    .concat(Object.keys(EN_HOMOPHONES), 'a an un una one half medio media quarter inch foot pulgada pie'.split(' ')),
-)
-/** A whole number in words, from token i; undefined where none starts there. */
-const words = (tokens: Token[], i: number): { to: number; value: number } | undefined => {
-  let k = i
-  let total = 0
-  let group: number | undefined
-  const w = () => tokens[k]?.norm ?? ''
-  const digits = () => (tokens[k]?.kind === 'number' ? tokens[k]!.value : undefined)
-  for (;;) {
-    const s = small(w()) ?? undefined
-    const t = tens(w())
-    const h = hundreds(w())
-    if (s !== undefined) {
-      if (group === undefined) group = s
-      else if (group % 10 === 0 && group % 100 !== 0 && s < 10 && group >= 20) group += s
-      else if (group >= 100 && group % 100 === 0 && s < 100) group += s
-      else if (group < 10 && group > 0 && s >= 10 && total === 0) group = group * 100 + s
-      else if (group < 10 && group > 0 && s > 0 && total === 0 && tokens[k - 1]?.norm === 'oh') group = group * 100 + s
-      else break
-      k++
-    } else if (t !== undefined) {
-      if (group === undefined) group = t
-      else if (group >= 100 && group % 100 === 0) group += t
-      else if (group > 0 && group < 20 && total === 0) group = group * 100 + t
-      else break
-      k++
-    } else if (h !== undefined) {
-      if (group !== undefined) break
-      group = h
-      k++
-    } else if (scaleOf(w()) !== undefined) {
-      const scale = scaleOf(w())!
-      if (group === undefined && k === i && w() !== 'mil') return undefined
-      if (scale === 100) {
-        if (group === undefined || group >= 100) break
-        group *= 100
-      } else {
-        total += (group ?? 1) * 1000
-        group = undefined
-      }
-      k++
-    } else if (
-      w() === 'oh' &&
-      group !== undefined &&
-      group < 10 &&
-      group > 0 &&
-      total === 0 &&
-      (small(tokens[k + 1]?.norm ?? '') ?? 0) > 0 &&
-      small(tokens[k + 1]!.norm)! < 10
-    ) {
-      // "one oh five"
-      k++
-    } else if (
-      w() === 'y' &&
-      /^una?$/.test(tokens[k + 1]?.norm ?? '') &&
-      group !== undefined &&
-      group >= 20 &&
-      group % 10 === 0 &&
-      group % 100 !== 0
-    ) {
-      group += 1
-      k += 2
-    } else if ((w() === 'and' || w() === 'y') && group !== undefined && k > i) {
-      // "a hundred and thirty", "treinta y dos"; never "five and two"
-      const next = tokens[k + 1]?.norm ?? ''
-      const joins =
-        (w() === 'and' && group >= 100 && group % 100 === 0 && (small(next) !== undefined || tens(next) !== undefined)) ||
-        (w() === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
-      if (!joins) break
-      k++
-    } else if (
-      w() === '-' &&
-      group !== undefined &&
-      group >= 20 &&
-      group % 10 === 0 &&
-      group % 100 !== 0 &&
-      (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10
-    )
-      k++
-    else if (
-      group !== undefined &&
-      group >= 20 &&
-      group % 10 === 0 &&
-      group % 100 !== 0 &&
-      Object.hasOwn(EN_HOMOPHONES, w()) &&
-      /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches)$/.test(tokens[k + 1]?.norm ?? '')
-    ) {
-      // "thirty too feet"
-      group += EN_HOMOPHONES[w()]!
-      k++
-    } else if (total > 0 && group === undefined && Object.hasOwn(EN_HOMOPHONES, w()) && tokens[k + 1]?.norm === 'hundred') {
-      group = EN_HOMOPHONES[w()]!
-      k++
-    } else if (
-      w() === 'and' &&
-      group === undefined &&
-      total > 0 &&
-      (small(tokens[k + 1]?.norm ?? '') !== undefined || tens(tokens[k + 1]?.norm ?? '') !== undefined)
-    )
-      k++
-    else if (digits() !== undefined && total > 0 && group === undefined && digits()! < 1000 && Number.isInteger(digits()!)) {
-      group = digits()!
-      k++
-    } else break
-  }
-  if (k === i) return undefined
-  let value = total + (group ?? 0)
-  if ((tokens[k]?.norm === 'point' || tokens[k]?.norm === 'punto') && (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10) {
-    let place = 0.1
-    k++
-    while ((small(tokens[k]?.norm ?? '') ?? 99) < 10) {
-      value += small(tokens[k]!.norm)! * place
-      place /= 10
-      k++
-    }
-    value = Math.round(value * 1e6) / 1e6
-  }
-  return { to: k, value }
 }
 
 const AFTER_K = /^(?:of|off|from|out|on|lb|lbs|pounds?|de|del|libras?|a|al|in|per|to)?$/
@@ -230,22 +93,26 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       value: 1 + tail(tokens, i + 1)!.adds,
       ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }),
     }
-  const w = (k: number) => tokens[i + k]?.norm ?? ''
+  const second = normAt(tokens, i + 1)
   if (n === 'half' || n === 'medio' || n === 'media') {
-    if (/^(?:dozen|doz|dzn|docena|dosena)$/.test(w(1))) return { from: i, to: i + 2, value: 6 }
+    if (/^(?:dozen|doz|dzn|docena|dosena)$/.test(second)) return { from: i, to: i + 2, value: 6 }
     let to = i + 1
-    if (w(1) === 'of') to++
+    if (second === 'of') to++
     if (tokens[to]?.norm === 'a' || tokens[to]?.norm === 'an') to++
     if (tokens[to]?.norm === 'dozen') return { from: i, to: to + 1, value: 6 }
     return { from: i, to, value: 0.5 }
   }
-  if ((n === 'a' || n === 'an' || n === 'un' || n === 'una' || n === 'one') && counted(w(1)) !== undefined) {
-    const value = counted(w(1))!
-    return { from: i, to: i + (w(2) === 'of' || w(2) === 'de' || w(2) === 'd' ? 3 : 2), value }
+  if ((n === 'a' || n === 'an' || n === 'un' || n === 'una' || n === 'one') && counted(second) !== undefined) {
+    const value = counted(second)!
+    return {
+      from: i,
+      to: i + (normAt(tokens, i + 2) === 'of' || normAt(tokens, i + 2) === 'de' || normAt(tokens, i + 2) === 'd' ? 3 : 2),
+      value,
+    }
   }
-  if (counted(n) !== undefined && n !== 'pair') return { from: i, to: i + (w(1) === 'of' || w(1) === 'de' ? 2 : 1), value: counted(n)! }
-  if ((n === 'a' || n === 'an') && w(1) === 'half' && w(2) !== 'dollar') return { from: i, to: i + 2, value: 0.5 }
-  if ((n === 'a' || n === 'an') && (w(1) === 'hundred' || w(1) === 'thousand')) {
+  if (counted(n) !== undefined && n !== 'pair') return { from: i, to: i + (second === 'of' || second === 'de' ? 2 : 1), value: counted(n)! }
+  if ((n === 'a' || n === 'an') && second === 'half' && normAt(tokens, i + 2) !== 'dollar') return { from: i, to: i + 2, value: 0.5 }
+  if ((n === 'a' || n === 'an') && (second === 'hundred' || second === 'thousand')) {
     const rest = words([...tokens.slice(0, i), { ...t, norm: 'one' }, ...tokens.slice(i + 1)], i)
     if (rest) return { from: i, to: rest.to, value: rest.value }
   }
@@ -260,21 +127,21 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     if (h) return { from: i, to: q.to + h.length, value: q.value + (q.value >= 1000 ? 1000 : 1) * h.adds }
     const f = fraction(tokens[q.to])
     if (f !== undefined) return { from: i, to: q.to + 1, value: q.value + f }
-    if (w(q.to - i) === 'a' && w(q.to - i + 1) === 'half') return { from: i, to: q.to + 2, value: q.value + 0.5 }
+    if (normAt(tokens, q.to) === 'a' && normAt(tokens, q.to + 1) === 'half') return { from: i, to: q.to + 2, value: q.value + 0.5 }
     return { from: i, to: q.to, value: q.value, weak: (q.to === i + 1 && (n === 'one' || n === 'once' || n === 'uno')) || undefined }
   }
   if (Object.hasOwn(EN_HOMOPHONES, n)) {
     const h = tail(tokens, i + 1)
     if (
       h &&
-      (w(1 + h.length) === 'feet' ||
-        w(1 + h.length) === 'foot' ||
-        w(1 + h.length) === 'ft' ||
-        /^(loads|buckets|inches|tons|batches)$/.test(w(1 + h.length)))
+      (normAt(tokens, i + 1 + h.length) === 'feet' ||
+        normAt(tokens, i + 1 + h.length) === 'foot' ||
+        normAt(tokens, i + 1 + h.length) === 'ft' ||
+        /^(loads|buckets|inches|tons|batches)$/.test(normAt(tokens, i + 1 + h.length)))
     )
       return { from: i, to: i + 1 + h.length, value: EN_HOMOPHONES[n]! + h.adds }
     // "ate thousand five hundred", "to hundred"
-    if (scaleOf(w(1)) !== undefined) {
+    if (scaleOf(second) !== undefined) {
       const name = Object.keys(EN_UNITS).find(k => EN_UNITS[k] === EN_HOMOPHONES[n])!
       const rest = words([...tokens.slice(0, i), { ...t, norm: name }, ...tokens.slice(i + 1)], i)
       if (rest) return { from: i, to: rest.to, value: rest.value }

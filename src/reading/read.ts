@@ -247,11 +247,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   if (fix && explain) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
   const { words, unknown, trade, hoped, away } = tally(items)
   const code = /[{}[\]<>]|":/.test(text)
-  const chatter =
-    code ||
-    away ||
-    unread > Math.max(3, explained * 0.8) ||
-    unknown > Math.max(4, words * 0.4)
+  const chatter = code || away || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
   if (explain) trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
   const plain = bareFix(s.items)
   const things = s.items.some(i => i.sides !== undefined || THINGS.some(cat => hasCat(i, cat)))

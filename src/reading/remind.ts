@@ -50,9 +50,7 @@ export const mayComeBack = (items: Item[]): boolean => {
   for (const i of items) for (const t of i.tokens) if (RETURNS.has(t.norm)) return true
   return false
 }
-const RETURNS = new Set(
-  'every each cada todos todas los sundays mondays tuesdays wednesdays thursdays fridays saturdays'.split(' '),
-)
+const RETURNS = new Set('every each cada todos todas los sundays mondays tuesdays wednesdays thursdays fridays saturdays'.split(' '))
 
 /** "every other friday", "each month", "los martes", "the first of every month"; a weekday's plural alone says it too. */
 const againIn = (items: Item[], day: Day): Again | undefined => {

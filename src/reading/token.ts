@@ -10,3 +10,6 @@ export interface Token {
   /** Set for a plain number in digits: 7, 9,000, 34.5, 12k. */
   value?: number
 }
+
+/** The norm of the token at `i`; empty outside the message. */
+export const normAt = (tokens: readonly Token[], i: number): string => tokens[i]?.norm ?? ''

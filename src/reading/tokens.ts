@@ -78,24 +78,25 @@ export const tokenise = (text: string, most = Number.POSITIVE_INFINITY): Token[]
   return out
 }
 
+const tokenAt = (m: RegExpExecArray, kind: Token['kind'], norm: string, value?: number): Token => ({
+  text: m[0],
+  norm,
+  from: m.index,
+  to: m.index + m[0].length,
+  kind,
+  value,
+})
+
 const tokenOf = (m: RegExpExecArray): Token => {
   const g = m.groups!
   const raw = m[0]
-  const put = (kind: Token['kind'], norm: string, value?: number): Token => ({
-    text: raw,
-    norm,
-    from: m.index,
-    to: m.index + raw.length,
-    kind,
-    value,
-  })
-  if (g.word !== undefined) return put('word', foldWord(raw))
-  if (g.number !== undefined) return put('number', raw, Number(raw.replace(/,/g, '')))
-  if (g.thousands !== undefined) return put('number', raw.toLowerCase(), Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3)
-  if (g.glyph !== undefined) return put('number', raw, GLYPHS[raw]!)
-  if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) return put('number', raw.toLowerCase())
-  if (g.link ?? g.phone) return put('mark', g.link ? '<link>' : '<phone>')
-  if (g.before !== undefined) return put('word', 'before')
-  if (g.texted !== undefined) return put('word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
-  return put('mark', raw === '\n' ? '.' : raw)
+  if (g.word !== undefined) return tokenAt(m, 'word', foldWord(raw))
+  if (g.number !== undefined) return tokenAt(m, 'number', raw, Number(raw.replace(/,/g, '')))
+  if (g.thousands !== undefined) return tokenAt(m, 'number', raw.toLowerCase(), Math.round(Number(raw.slice(0, -1)) * 1e6) / 1e3)
+  if (g.glyph !== undefined) return tokenAt(m, 'number', raw, GLYPHS[raw]!)
+  if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) return tokenAt(m, 'number', raw.toLowerCase())
+  if (g.link ?? g.phone) return tokenAt(m, 'mark', g.link ? '<link>' : '<phone>')
+  if (g.before !== undefined) return tokenAt(m, 'word', 'before')
+  if (g.texted !== undefined) return tokenAt(m, 'word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
+  return tokenAt(m, 'mark', raw === '\n' ? '.' : raw)
 }

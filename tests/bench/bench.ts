@@ -65,7 +65,8 @@ const reading = (): void => {
   const round = (): void => {
     for (const text of texts) read(text, { names, now: { day: '2026-09-14', hour: 13.5 }, lang: 'en' })
   }
-  for (let k = 0; k < 4; k++) round()
+  // a process that has read for some seconds, as it has on the farm
+  for (let k = 0; k < 20; k++) round()
   const rates: number[] = []
   for (let k = 0; k < 9; k++) {
     const from = performance.now()
@@ -82,6 +83,7 @@ const reading = (): void => {
     .sample(fc.array(fc.constantFrom(...HOSTILE), { minLength: 400, maxLength: 900, size: 'max' }), { numRuns: 40, seed: 43 })
     .map(p => p.join('').slice(0, 4096))
   const context = { names, now: { day: '2026-09-14', hour: 13.5 }, lang: 'en' as const }
+  for (let k = 0; k < 5; k++) for (const text of hostile) read(text, context)
   const each = hostile.map(text =>
     median(
       Array.from({ length: 5 }, () => {
@@ -92,7 +94,7 @@ const reading = (): void => {
       }),
     ),
   )
-  put('reading, hostile texts of 4,096 characters, the slowest', `${ms(Math.max(...each))} of processor time`, '20 ms')
+  put('reading, hostile texts of 4,096 characters, warm, the slowest', `${ms(Math.max(...each))} of processor time`, '20 ms')
 }
 
 /** A book of many seasons: piles filled, covered, walked and fed off, day after day. */

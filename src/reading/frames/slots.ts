@@ -103,15 +103,16 @@ const nextSolid = (p: Pool, k: number): number => {
 const NO_NAME =
   /^(top|bottom|end|side|middle|center|ground|base|back|front|edge|face|yard|near|far|wall|corner|left|right|ramp|n|s|e|w|arriba|encima|lado|orilla|fondo|medio|frente|parte|cerca|enmedio|punta)$/
 
+const nameable = (i: Item | undefined): boolean =>
+  i !== undefined &&
+  i.num === undefined &&
+  !i.date &&
+  (i.senses.length === 0 ||
+    has(i, 'where:place') ||
+    (i.senses.every(s => s === 'filler' || s.startsWith('animal:') || s.startsWith('v:') || s.startsWith('b:')) && !has(i, 'filler')))
+
 /** Words nobody knows where a pile's name belongs: "on hilltop", "river pile". */
 export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined => {
-  const nameable = (i: Item | undefined): boolean =>
-    i !== undefined &&
-    i.num === undefined &&
-    !i.date &&
-    (i.senses.length === 0 ||
-      has(i, 'where:place') ||
-      (i.senses.every(s => s === 'filler' || s.startsWith('animal:') || s.startsWith('v:') || s.startsWith('b:')) && !has(i, 'filler')))
   for (let k = 0; k < p.items.length; k++) {
     if (p.used[k] || !nameable(p.items[k])) continue
     let end = k + 1
