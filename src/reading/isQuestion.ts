@@ -65,7 +65,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     if (n > 5) break
     if (has(i, 'm:tell') && n < 2) return false
     // "somebody left the mesh off" tells; "pushed what was left" too
-    if (has(i, 'q:who') && /^(?:somebody|someone|alguien)$/.test(i.tokens[0]!.norm)) continue
+    if (has(i, 'q:who') && /^(?:somebody|someone|alguien)s?$/.test(i.tokens[0]!.norm)) continue
     if (has(i, 'q:what') && n > 0 && hasCat(content[0]!.i, 'v')) continue
     // Spanish "como" is "like" as often as "how"
     if (i.tokens.length === 1 && i.tokens[0]!.norm === 'como' && n > 0) continue

@@ -165,6 +165,32 @@ export const parted = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+/** "patched shop, 5 holes": what the second clause counts, with no verb of its own, is what was patched. */
+export const isPatched = (before: Act | undefined, act: Act, items: readonly Item[]): boolean =>
+  before?.frame === 'patch' &&
+  before.mood === 'fact' &&
+  before.slots.count === undefined &&
+  act.frame === 'damage' &&
+  act.mood === 'fact' &&
+  act.slots.count !== undefined &&
+  act.slots.cause === 'unknown' &&
+  act.slots.pile === undefined &&
+  !act.strange &&
+  !items.some(
+    i => has(i, 'more') || has(i, 'v:new') || i.date !== undefined || i.senses.some(s => s.startsWith('v:') || s === 'find:trouble'),
+  )
+
+/** "taped 2 on barn and 1 on shop yesterday": the day said last is of all that leans on one verb. */
+export const dateBack = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = acts.length - 1; k > 0; k--) {
+    const { act, sentence } = acts[k]!
+    const before = acts[k - 1]!
+    const own = before.act.slots.pile !== undefined && act.slots.pile !== undefined && act.slots.pile !== before.act.slots.pile
+    if (act.leans && act.date?.explicit && !before.act.date && own && before.sentence === sentence && before.act.frame === act.frame)
+      before.act.date = act.date
+  }
+}
+
 /** "9 loads, then 4 more, so that's 13": the sum is no load of its own. */
 export const summed = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = acts.length - 1; k > 0; k--) {

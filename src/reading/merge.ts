@@ -34,11 +34,12 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       b.frame === 'test' &&
       a.slots.dmPct === undefined &&
       b.slots.dmPct !== undefined &&
-      b.slots.pile === undefined &&
+      (b.slots.pile === undefined || a.slots.pile === undefined || b.slots.pile === a.slots.pile) &&
       (b.slots.crop === undefined || b.slots.crop === a.slots.crop) &&
       !b.strange
     ) {
       a.slots.dmPct = b.slots.dmPct
+      if (b.slots.pile !== undefined) a.slots.pile ??= b.slots.pile
       a.used += b.used
       acts.splice(k, 1)
       k--

@@ -6,10 +6,11 @@ import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { type DateItem, has, hasCat, type Item, valueOf } from './item.ts'
-import { distribute, isCause, lend, parted, small, summed, withWeather } from './join.ts'
+import { dateBack, distribute, isCause, isPatched, lend, parted, small, summed, withWeather } from './join.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
+import { narrowed } from './narrow.ts'
 import { isThin, isThing, weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
@@ -106,7 +107,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     trace.push(
       `words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`,
     )
-  const items = absorbed(withoutPrices(repair(s.items, trace, s.lang)))
+  const items = absorbed(withoutPrices(repair(narrowed(s.items), trace, s.lang)))
   const found: { act: Act; sentence: number }[] = []
   const asks: Reading['asks'] = []
   let unread = 0
@@ -189,6 +190,16 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         from = seg.to
         continue
       }
+      const patched = found.length > first ? found.at(-1)!.act : undefined
+      if (isPatched(patched, seg.act, run.slice(seg.from, seg.to))) {
+        Object.assign(patched!.slots, {
+          count: seg.act.slots.count,
+          ...(seg.act.slots.where !== undefined && { where: seg.act.slots.where }),
+        })
+        explained += seg.act.used
+        from = seg.to
+        continue
+      }
       // "se metieron las vacas y le hicieron 6 hoyos": who did it stands in a clause of its own
       if (culprit && seg.act.frame === 'damage' && seg.act.slots.cause === 'unknown') {
         Object.assign(seg.act.slots, { cause: 'animal', animal: valueOf(culprit, 'animal') })
@@ -228,6 +239,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   // "'put 7 loads on north' is what I told him": somebody's words
   if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
   summed(found)
+  dateBack(found)
   lend(found)
   parted(found)
   small(found)

@@ -78,6 +78,16 @@ const mayFix = (all: Item[]): boolean => {
   return solid <= SHORT
 }
 
+/** True where what follows a denied value, behind a pause, has nothing to set right: "3 tractors not 2, walt just showed up". */
+const isWhy = (items: Item[], not: number): boolean => {
+  const pause = items.findIndex((i, k) => k > not && has(i, 'comma'))
+  return (
+    pause > 0 &&
+    pause <= not + 3 &&
+    items.slice(pause).every(i => i.num === undefined && !i.sides && !hasCat(i, 'crop') && !hasCat(i, 'pile') && !hasCat(i, 'v'))
+  )
+}
+
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
   if (!mayFix(all)) return undefined
@@ -191,7 +201,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) &&
     make !== 0 &&
     !(make === 1 && (hasCat(first, 'fix') || hasCat(first, 'person') || isThin(first) || has(first, 'ans:yes'))) &&
-    !(not > 0 && content.length <= 5)
+    !(not > 0 && (content.length <= 5 || (not <= 4 && isWhy(items, not))))
   )
     return undefined
   // "that's 9 loads in all today": a sum, to be asked about
@@ -239,9 +249,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   return { kind: 'change', slots, wrong, date: dates, strength }
 }
 
+/** "was 8" */
+const WAS = /^(?:(?:it|they|that) )?(?:was|were)$|^(?:era|eran|fue|fueron)$/i
+
 /** Values and nothing else, as a correction of the record that the message replies to. */
 export const bareFix = (all: Item[]): Fix | undefined => {
-  const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark') && !has(i, 'comma'))
+  const items = all.filter((i, k) => !has(i, 'stop') && !has(i, 'mark') && !has(i, 'comma') && !(k === 0 && WAS.test(i.text)))
   if (items.length > 5 || items.some(i => !i.senses.length || hasCat(i, 'v') || hasCat(i, 'q') || has(i, 'm:no'))) return undefined
   const slots = values(items)
   return Object.keys(slots).length ? { kind: 'change', slots, wrong: {}, strength: 1 } : undefined

@@ -51,8 +51,19 @@ export const ownRecent = (c: Context, hours: number): Logged[] => {
   return out
 }
 
-/** What somebody told in the last quarter of an hour, if anything. */
+/** How long "4 more" goes on with the sender's own last load, and anything else with the last record of all, in ms. */
+const LOADS_GO_ON = 2 * HOUR
+const GOES_ON = HOUR / 4
+
+/** What somebody told last that a message may go on with: their own last load of two hours, or the last record of a quarter of an hour. */
 export const lastTold = (book: Book, from: string, at: Instant): EventType | undefined => {
-  const l = book.logged.at(-1)
-  return l && l.by === from && l.withdrawnBy === undefined && Date.parse(at) - Date.parse(l.at) <= 900_000 ? l.event.type : undefined
+  for (let k = book.logged.length - 1; k >= 0; k--) {
+    const l = book.logged[k]!
+    const age = Date.parse(at) - Date.parse(l.at)
+    if (age > LOADS_GO_ON) return undefined
+    if (l.by !== from || l.withdrawnBy !== undefined) continue
+    if (l.event.type === 'load') return 'load'
+    return age <= GOES_ON && k === book.logged.length - 1 ? l.event.type : undefined
+  }
+  return undefined
 }

@@ -22,8 +22,8 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     if (next && hasCat(next, 'dim') && p.free(at)) {
       // "24 across the top"
       const after = p.items.findIndex((x, j) => j > at && !(isThin(x) && !has(x, 'comma')))
-      // "top 22 wide"
-      const top = valueOf(next, 'dim') !== 'width' ? -1 : isTopWord(p.items[k - 1]) && p.free(k - 1) ? k - 1 : after
+      const led = topBefore(p, k)
+      const top = valueOf(next, 'dim') !== 'width' ? -1 : led >= 0 ? led : after
       const isTop = top >= 0 && p.free(top) && isTopWord(p.items[top])
       const d = isTop ? 'top' : valueOf(next, 'dim')!
       if (!key[d]) continue
@@ -56,6 +56,13 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     p.takeAll('unit:ft')
   }
   return n
+}
+
+/** "top 22 wide", "arriba mide 20 de ancho": the word before the number that makes it the top's width; -1 where none does. */
+const topBefore = (p: Pool, k: number): number => {
+  let j = k - 1
+  while (j > 0 && (has(p.items[j], 'v:measure') || (isThin(p.items[j]!) && !has(p.items[j], 'comma')))) j--
+  return j >= 0 && p.free(j) && isTopWord(p.items[j]) ? j : -1
 }
 
 const isTopWord = (i: Item | undefined): boolean => /^(?:top|arriba)$/.test(i?.text.toLowerCase() ?? '')

@@ -1,6 +1,9 @@
 import { has, hasCat } from '../item.ts'
 import type { Pool } from '../pool.ts'
 
+/** Words for where a crop grew, though one of them may name the crop too. */
+export const FIELD_WORD = /^(?:milpa|labor|tabla|parcela|potrero|lote|campo|terreno)$/
+
 /** "from the back 40", "off the river field": where it was cut, as said. */
 export const takeField = (p: Pool): string | undefined => {
   // "river bottom fld": named before the word, without a "from"
@@ -44,13 +47,19 @@ export const takeField = (p: Pool): string | undefined => {
         (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) ||
         (i.num !== undefined && i.unit === undefined && end > from) ||
         (i.num !== undefined && i.unit === 'acre') ||
+        (end === from && FIELD_WORD.test(i.tokens[0]!.norm)) ||
         /^(field|fld|forty|eighty|quarter|section|place|farm|ground|piece|bottom|campo|lote|parcela|potrero|terreno|rancho|milpa|back|home|east|west|far|vecino|neighbors?)$/.test(
           i.tokens[0]!.norm,
         )
       // "campo de los Meyer"
       const owner = has(p.items[end + 1], 'filler') && p.items[end + 1]!.senses.length === 1 ? end + 2 : end + 1
       const joins =
-        end > from && has(i, 'off') && p.free(owner) && (p.items[owner]!.senses.length === 0 || hasCat(p.items[owner], 'person'))
+        end > from &&
+        has(i, 'off') &&
+        p.free(owner) &&
+        (p.items[owner]!.senses.length === 0 ||
+          hasCat(p.items[owner], 'person') ||
+          (FIELD_WORD.test(p.items[from]!.tokens[0]!.norm) && has(p.items[owner], 'where:place')))
       if (joins) {
         end = owner + 1
         continue

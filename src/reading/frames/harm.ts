@@ -186,7 +186,11 @@ export const patch = (p: Pool): Found | undefined => {
   const relaid = p.find(
     (i, k) => has(i, 'v:put') && k > Math.max(verb, base) && p.items.slice(k).some(x => has(x, 'mat:mesh') || has(x, 'mat:tires')),
   )
-  if (verb >= 0 && relaid >= 0) out.bias! -= 4
+  // "patched shop, found 2 more holes on barn": the second is told anew
+  const anew = p.find(
+    (i, k) => has(i, 'v:break') && k > Math.max(verb, base) && p.items.slice(Math.max(verb, base), k).some(x => has(x, 'comma')),
+  )
+  if (verb >= 0 && (relaid >= 0 || anew >= 0)) out.bias! -= 4
   p.take(verb >= 0 ? verb : base)
   // "put tape on 3 holes"
   out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put', 'v:have', 'v:buy') >= 0)

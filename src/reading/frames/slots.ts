@@ -111,6 +111,13 @@ const nameable = (i: Item | undefined): boolean =>
     has(i, 'where:place') ||
     (i.senses.every(s => s === 'filler' || s.startsWith('animal:') || s.startsWith('v:') || s.startsWith('b:')) && !has(i, 'filler')))
 
+/** Where the word for a pile stands, of which the word at `k` says which one: "la pila de la loma"; -1 where none does. */
+const pileOf = (p: Pool, k: number): number => {
+  let j = k - 1
+  while (j > 0 && has(p.items[j], 'filler') && !has(p.items[j], 'off')) j--
+  return has(p.items[j], 'off') && has(p.items[j - 1], 'pileword') ? j - 1 : -1
+}
+
 /** Words nobody knows where a pile's name belongs: "on hilltop", "river pile". */
 export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined => {
   for (let k = 0; k < p.items.length; k++) {
@@ -122,9 +129,9 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
     const rel = p.relation(k)
     const unknown = p.items.slice(k, end).some(i => !i.senses.length)
     // "en la pila del cerrito"
-    const of = has(p.items[k - 1], 'off') && has(p.items[k - 2], 'pileword')
-    if (of && p.items.slice(k, end).some(i => !i.senses.length)) {
-      for (let j = k - 2; j < end; j++) p.used[j] = 1
+    const said = pileOf(p, k)
+    if (said >= 0 && p.items.slice(k, end).some(i => !i.senses.length)) {
+      for (let j = said; j < end; j++) p.used[j] = 1
       return p.items
         .slice(k, end)
         .map(i => i.text.toLowerCase())

@@ -36,16 +36,27 @@ export const weather = (p: Pool): Found | undefined => {
   out.slots.kind = kind
   p.takeAll(`sky:${kind}`)
   const stone = p.find(i => i.senses.some(s => SIZES.test(s) && s !== 'stone:size'))
-  if (stone >= 0) {
+  // "60 mph wind with hail like quarters": the stones are the hail's
+  if (stone >= 0 && (kind === 'hail' || p.sense('sky:hail') < 0)) {
     const inches = Number(valueOf(p.take(stone), 'stone'))
     if (kind === 'hail') out.slots.inches = inches
     p.takeAll('stone:size')
   }
+  // "3/4 of an inch of rain and wind got to 48 mph" is two: each measures its own
+  const other = p.find(i => hasCat(i, 'sky') && !has(i, `sky:${kind}`))
+  const mph = p.num(['mph'])
+  if (mph >= 0 && kind !== 'wind' && other >= 0 && has(p.items[other], 'sky:wind')) out.bias! -= 2
   const inch = p.num(['in'])
+  if (inch >= 0 && kind === 'wind' && other >= 0) out.bias! -= 2
   if (inch >= 0) out.slots.inches = p.take(inch)!.num
+  // "inch of rain"
+  const bareInch = inch < 0 && (kind === 'rain' || kind === 'snow') ? p.find(i => i.num === undefined && has(i, 'unit:in')) : -1
+  if (bareInch >= 0 && has(p.items[bareInch + 1], `sky:${kind}`)) {
+    p.take(bareInch)
+    out.slots.inches = 1
+  }
   const ft = p.num(['ft'])
   if (ft >= 0) out.slots.inches = p.take(ft)!.num! * 12
-  const mph = p.num(['mph'])
   if (mph >= 0) out.slots.mph = p.take(mph)!.num
   const deg = p.num(['degF'])
   if (deg >= 0) out.slots.degF = degrees(p.take(deg)!, p.items[deg - 1])

@@ -43,6 +43,7 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp, start = 0)
           (head.senses.length === 0 ||
             /^(?:piso|suelo|floor|ground)$/.test(head.text.toLowerCase()) ||
             hasCat(head, 'mat') ||
+            has(head, 'thing:face') ||
             has(head, 'ordinal')))
       if (!ok || head.num !== undefined) continue
       end = from + 1
