@@ -9,6 +9,9 @@ const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
 /** Positions where a new clause may begin, with what a cut there costs. */
 const cuts = (items: Item[]): Map<number, number> => {
   const at = new Map<number, number>()
+  // "sat fed 10k sun 11k": days lead; else a day ends what was told before it
+  const lead = items.findIndex(i => i.date !== undefined || i.num !== undefined || i.senses.some(s => s.startsWith('v:')))
+  const ends = lead >= 0 && items[lead]!.date === undefined
   for (let k = 1; k < items.length; k++) {
     const i = items[k]!
     const prev = items[k - 1]!
@@ -19,7 +22,9 @@ const cuts = (items: Item[]): Map<number, number> => {
     else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
     else if (
       i.senses.some(s => START.some(p => s.startsWith(p))) ||
-      i.date ||
+      (i.date && !(ends && has(items[k + 1], 'and'))) ||
+      // "rain since yesterday no damage"
+      (hasCat(i, 'find') && prev.date) ||
       (i.num !== undefined && i.unit !== undefined) ||
       // "11k yesterday 10.6k today"
       (i.num !== undefined && i.num >= 1000 && prev.date !== undefined) ||
@@ -45,7 +50,7 @@ const cuts = (items: Item[]): Map<number, number> => {
         items[b - 1]!.num === undefined
       )
         b--
-      if (!at.has(b)) at.set(b, 0.9)
+      if (!at.has(b)) at.set(b, i.date && ends ? 1.2 : 0.9)
       if (b !== k && !at.has(k)) at.set(k, 1.4)
     }
   }
@@ -151,6 +156,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
             more: found.more,
             wet: found.wet,
             tape: found.tape,
+            implied: found.implied,
             used: s.used,
             left: s.left,
             leftWords: pool.leftWords(),

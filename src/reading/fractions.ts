@@ -19,6 +19,8 @@ export const tail = (tokens: Token[], i: number): { length: number; adds: number
   if (first === 'y')
     return next === 'medio' || next === 'media' ? { length: 2, adds: 0.5 } : next === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
   const k = next === 'a' || next === 'one' ? 2 : 1
+  // "50 mph and half an inch": half of something else
+  if (normAt(tokens, i + k) === 'half' && /^an?$/.test(normAt(tokens, i + k + 1))) return undefined
   if (normAt(tokens, i + k) === 'half') return { length: k + 1, adds: 0.5 }
   if (normAt(tokens, i + k) === 'quarter') return { length: k + 1, adds: 0.25 }
   if (next === 'three' && normAt(tokens, i + 2) === 'quarters') return { length: 3, adds: 0.75 }

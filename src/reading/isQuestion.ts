@@ -21,6 +21,13 @@ const TELLING = new Set(
   ),
 )
 
+const WOULD_SAY = /(?:would (?:you|u|ya) say|(?:do )?(?:you|u|ya) (?:think|figure|reckon)|no crees|tu que dices|que dices)$/
+const lastWords = (items: Item[]): string =>
+  items
+    .slice(-4)
+    .flatMap(i => i.tokens.map(t => t.norm))
+    .join(' ')
+
 const cuesIn = (items: Item[]): { says: boolean; telling: boolean } => {
   const out = { says: false, telling: false }
   for (const i of items)
@@ -38,6 +45,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
   }
+  if (WOULD_SAY.test(lastWords(items)) && items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))) return true
   const { says, telling } = cuesIn(items)
   if (says) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')

@@ -203,7 +203,10 @@ export const summed = (acts: { act: Act; sentence: number }[]): void => {
 
 /** "put the tape on the face, it's at 23", "43 wide, just taped it". */
 const measured = (a: Act, b: Act): boolean =>
-  a.frame === 'patch' && a.tape === true && a.slots.count === undefined && (b.frame === 'face' || b.frame === 'size')
+  a.frame === 'patch' &&
+  a.tape === true &&
+  a.slots.count === undefined &&
+  (b.frame === 'face' || (b.frame === 'size' && Object.entries(b.slots).some(([s, v]) => s !== 'pile' && Number(v) >= LEAST_PILE_FT)))
 
 /** "a tear about two feet long" is no size of the pile, nor is a hailstone's; and tape that measures mends nothing. */
 export const small = (acts: { act: Act; sentence: number }[]): void => {
@@ -222,6 +225,8 @@ export const small = (acts: { act: Act; sentence: number }[]): void => {
       before.act.slots.inches ??= Math.round(Number(act.slots.widthFt) * 1200) / 100
       before.act.date ??= act.date
     }
+    // "a rip 3 ft long on shop"
+    if (before.act.frame === 'damage') before.act.slots.pile ??= act.slots.pile
     if (isStone || before.act.frame === 'damage') acts.splice(k, 1)
   }
 }

@@ -63,11 +63,13 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
     if (
       a.frame === 'damage' &&
       ((b.slots.cause !== 'unknown' && !b.leans) ||
-        (a.slots.what !== undefined && b.slots.what !== a.slots.what) ||
+        (a.slots.what !== undefined && b.slots.what !== a.slots.what && !a.implied) ||
         a.slots.count !== undefined)
     )
       continue
     if (a.frame === 'damage') delete rest.cause
+    // "tore shop with the bucket, 1 hole"
+    if (a.frame === 'damage' && a.implied && b.slots.what !== undefined) delete a.slots.what
     const clash = Object.entries(rest).some(([s, v]) => v !== undefined && a.slots[s] !== undefined && a.slots[s] !== v)
     if (clash || b.vague || b.strange) continue
     Object.assign(a.slots, rest, pile !== undefined && !sized && a.slots.pile === undefined ? { pile } : {})

@@ -16,7 +16,7 @@ const looksAhead = (items: Item[]): boolean => {
 }
 
 const TELLING =
-  /^(?:log|logged|loggd|write|wrote|written|record|recorded|enter|entered|text|texted|report|reported|apunt\w*|anot\w*|registr\w*|avis\w*)$/
+  /^(?:log|logged|loggd|write|wrote|written|record|recorded|enter|entered|text|texted|report|reported|apunt\w*|anot\w*|registr\w*|avis\w*|said|told|mention|mentioned|dije|dijo|dijimos)$/
 
 /** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
 const deniesTelling = (items: Item[], at: number): boolean => items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm))
@@ -30,10 +30,23 @@ const affirms = (items: Item[], at: number, seg: Segment): boolean => {
   return deniesTelling(items, at)
 }
 
+/** "didnt touch barn, fed 2 batches off shop": what is denied is told before the pause, and a deed of its own behind it. */
+const isLeftBehind = (items: Item[], at: number, seg: Segment): boolean => {
+  const pause = items.findIndex((i, k) => k > at && has(i, 'comma'))
+  return (
+    pause > at + 1 &&
+    pause < seg.from + 1 &&
+    items.slice(at + 1, pause).some(i => !i.senses.length || hasCat(i, 'pile')) &&
+    items.slice(pause, seg.to).some(i => i.senses.some(s => s.startsWith('v:')))
+  )
+}
+
 /** A word of telling that makes the clause somebody else's: "neighbor says", "forecast"; not "from the neighbor", which says where. */
 const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   // "the lab says 34"
   if (seg.act?.frame === 'test') return false
+  // "i never said": it was not told before
+  if (has(items[at - 1], 'm:no')) return false
   // "bo says they took 1,200 lb": of the crew
   if (hasCat(items[at - 1], 'person') && seg.act?.frame !== 'weather') return false
   // "7 loads, i guess": only a little unsure
@@ -60,7 +73,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     // "si, di 11 mil": yes, not if
     const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
     if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
-    if (has(i, 'm:no') && !affirms(items, k, seg)) mood = 'denial'
+    if (has(i, 'm:no') && !affirms(items, k, seg) && !(!inside && isLeftBehind(items, k, seg))) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
     if (has(i, 'm:tell') && mood === 'fact' && isHearsay(items, k, seg)) mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later

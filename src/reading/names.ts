@@ -130,8 +130,10 @@ export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | 
   // a possessive or a run-together: "shops", "northpile"
   const bare = tokens[i]!.norm.replace(/(?:s|pile)$/, '')
   if (bare !== tokens[i]!.norm && bare.length >= 3) {
-    const e = index.byFirst.get(bare)?.find(x => x.words.length === 1 && x.kind === 'pile')
-    if (e) return { from: i, to: i + 1, kind: 'pile', name: e.name, slip: false, senses: e.senses }
+    const e = index.byFirst
+      .get(bare)
+      ?.find(x => x.words.length === 1 && (x.kind === 'pile' || (x.kind === 'person' && /['’]s$/i.test(tokens[i]!.text))))
+    if (e) return { from: i, to: i + 1, kind: e.kind, name: e.name, slip: false, senses: e.senses }
   }
   return undefined
 }

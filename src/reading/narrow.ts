@@ -11,6 +11,12 @@ const comesFrom = (items: Item[], k: number): boolean => {
   return has(items[j], 'off')
 }
 
+/** True behind a word of place and its article: "round the edge". */
+const isLedTo = (items: Item[], k: number): boolean => {
+  const at = has(items[k - 1], 'filler') && !has(items[k - 1], 'prepWhere') ? k - 2 : k - 1
+  return has(items[at], 'prepWhere')
+}
+
 /** What the word at `k` means beside what stands around it; undefined where nothing is ruled out. */
 const meant = (items: Item[], k: number): string[] | undefined => {
   const i = items[k]!
@@ -20,20 +26,64 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   // "de la milpa de atras": where it grew, after the feed was named
   const grew = hasCat(i, 'crop') && FIELD_WORD.test(i.text.toLowerCase())
   if (grew && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))) return i.senses.filter(s => !s.startsWith('crop:'))
+  // "went over on the creek": hauled there; "went over creek" looked at it
+  if (has(i, 'v:check') && /^went over$/.test(i.text.toLowerCase()) && has(items[k + 1], 'on')) return HAULED
+  if (/^we['’]re$/i.test(i.text)) return REACHED
+  // "fed 4 batches, about 2800 a batch": of each
+  if (i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100) return ['each']
+  // "126 milking and 18 dry"
+  if (/^dry$/i.test(i.text) && items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')))
+    return DRY
+  // "40 bags round the edge": where they lie
+  if (has(i, 'what:loose edge') && has(i, 'where:place') && isLedTo(items, k)) return PLACE
+  // "tires rolled off": nobody rolled a sheet
+  if (has(i, 'v:roll') && has(items[k - 1], 'mat:tires') && /^off$/i.test(items[k + 1]?.text ?? '')) return REACHED
+  if (/^off$/i.test(i.text) && has(items[k - 1], 'v:roll') && has(items[k - 2], 'mat:tires')) return REACHED
+  // "coon tracks all over": nobody did harm
+  if (hasCat(i, 'animal') && /^(?:tracks?|prints?|poop|huellas?)$/.test(items[k + 1]?.text.toLowerCase() ?? '')) return REACHED
+  // dictation's "mess" is the mesh where it is laid or lifted, and "tired" are tires where they are counted
+  if (
+    /^mess$/i.test(i.text) &&
+    /^(?:off|back|on|up|over)$/.test(items[k + 1]?.text.toLowerCase() ?? '') &&
+    items.slice(0, k).some(x => hasCat(x, 'v'))
+  )
+    return MESH
+  if (/^tired$/i.test(i.text) && items[k - 1]?.num !== undefined) return TIRES
+  // "la cara va a 8 metros"
+  if (has(i, 'm:plan') && /^va a$/.test(i.text.toLowerCase()) && items[k + 1]?.num !== undefined) return REACHED
   // "wind got to 48": reached, no plan
   if (has(i, 'm:plan') && items[k + 1]?.num !== undefined && GOT_TO.test(i.text.toLowerCase())) return REACHED
   return undefined
 }
 const REACHED = ['filler']
+const HAULED = ['v:put']
+const PLACE = ['where:place']
+const DRY = ['group:dry']
+const HAULS = new Set(['load', 'bucket', 'batch'])
+const EACH = /^(?:an?|per|el|la|cada)$/
+const TEMPERATURE = /^(?:temps?|temperature|mercury|thermometer|temperatura|termometro)$/
+const MESH = ['mat:mesh']
+const TIRES = ['mat:tires']
+
+const isBare = (i: Item): boolean => i.num !== undefined && i.unit === undefined && !i.ordinal
 
 /** The items with the senses gone that their neighbours rule out. */
 export const narrowed = (items: Item[]): Item[] => {
   let out = items
   for (let k = 0; k < items.length; k++) {
     const senses = meant(items, k)
+    // "temp dropped to 14 last night"
+    const degrees = isBare(items[k]!) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))
+    if (!senses && !degrees) continue
+    if (degrees) {
+      if (out === items) out = [...items]
+      out[k] = { ...items[k]!, unit: 'degF' }
+      continue
+    }
     if (!senses) continue
     if (out === items) out = [...items]
-    out[k] = { ...items[k]!, senses, cats: undefined, weight: undefined }
+    const each = senses[0] === 'each' ? { num: undefined, unit: undefined } : undefined
+    out[k] = { ...items[k]!, ...each, senses, cats: undefined, weight: undefined }
   }
   return out
 }

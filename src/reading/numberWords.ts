@@ -10,7 +10,7 @@ const HUNDREDS = mapOf(ES_HUNDREDS)
 const SCALES = mapOf({ mil: 1000 }, EN_SCALES)
 const COUNTS = mapOf(EN_COUNTS, ES_COUNTS)
 export const small = (w: string): number | undefined => SMALL.get(w)
-const tens = (w: string): number | undefined => TENS.get(w)
+export const tens = (w: string): number | undefined => TENS.get(w)
 const hundreds = (w: string): number | undefined => HUNDREDS.get(w)
 export const scaleOf = (w: string): number | undefined => SCALES.get(w)
 export const counted = (w: string): number | undefined => COUNTS.get(w)
@@ -85,7 +85,11 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
       // "a hundred and thirty", "treinta y dos"; never "five and two"
       const next = tokens[k + 1]?.norm ?? ''
       const joins =
-        (w === 'and' && group >= 100 && group % 100 === 0 && (small(next) !== undefined || tens(next) !== undefined)) ||
+        (w === 'and' &&
+          group >= 100 &&
+          group % 100 === 0 &&
+          (small(next) !== undefined || tens(next) !== undefined) &&
+          !/^(?:dozen|doz)$/.test(normAt(tokens, k + 2))) ||
         (w === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
       if (!joins) break
       k++
@@ -104,7 +108,9 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
       group % 10 === 0 &&
       group % 100 !== 0 &&
       Object.hasOwn(EN_HOMOPHONES, w) &&
-      /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches)$/.test(tokens[k + 1]?.norm ?? '')
+      /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches)$/.test(
+        tokens[k + 1]?.norm ?? '',
+      )
     ) {
       // "thirty too feet"
       group += EN_HOMOPHONES[w]!

@@ -55,10 +55,13 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
             : scale === 1000
               ? words(tokens, to)
               : undefined
-        if (rest && rest.value < scale && scale === 1000 && rest.value >= 10) {
+        const hundreds = rest && rest.value < 10 && scaleOf(normAt(tokens, rest.to)) === 100
+        if (rest && hundreds && scale === 1000) {
+          value += rest.value * 100
+          to = rest.to + 1
+        } else if (rest && rest.value < scale && scale === 1000 && rest.value >= 10) {
           value += rest.value
           to = rest.to
-          if (tokens[to]?.norm === 'hundred' && rest.value < 10) to++
         }
         const h = tail(tokens, to)
         if (h) return { from: i, to: to + h.length, value: value + scale * h.adds }
@@ -84,6 +87,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     return undefined
   }
   if (t.kind !== 'word' || !BEGINS.has(n)) return undefined
+  if (n === 'quarter' && /^(?:ton|load|bucket|batch)$/.test(normAt(tokens, i + 1))) return { from: i, to: i + 1, value: 0.25 }
   if (n === 'quarter' && (tokens[i + 1]?.norm === 'inch' || (tokens[i + 1]?.norm === 'of' && tokens[i + 2]?.norm === 'an')))
     return { from: i, to: tokens[i + 1]!.norm === 'of' ? i + 3 : i + 1, value: 0.25 }
   if ((n === 'inch' || n === 'foot' || n === 'pulgada' || n === 'pie') && tail(tokens, i + 1))
@@ -111,6 +115,8 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
     }
   }
   if (counted(n) !== undefined && n !== 'pair') return { from: i, to: i + (second === 'of' || second === 'de' ? 2 : 1), value: counted(n)! }
+  if ((n === 'a' || n === 'an') && second === 'half' && /^(?:dozen|doz|dzn)$/.test(normAt(tokens, i + 2)))
+    return { from: i, to: i + 3, value: 6 }
   if ((n === 'a' || n === 'an') && second === 'half' && normAt(tokens, i + 2) !== 'dollar') return { from: i, to: i + 2, value: 0.5 }
   if ((n === 'a' || n === 'an') && (second === 'hundred' || second === 'thousand')) {
     const rest = words([...tokens.slice(0, i), { ...t, norm: 'one' }, ...tokens.slice(i + 1)], i)

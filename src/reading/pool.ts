@@ -20,6 +20,7 @@ const FREE = new Set([
   'each',
   'so',
   'but',
+  'aside',
 ])
 
 /** What it costs to leave an item unexplained. Numbers cost most: a number nobody claimed is a reading gone wrong. */
@@ -196,7 +197,7 @@ export class Pool {
       if (this.used[k]) used += Math.max(w, 0.5)
       else {
         left += w
-        if (i.num !== undefined || i.sides || isThing(i)) numbers++
+        if (i.num !== undefined || i.sides || isThing(i) || hasCat(i, 'pile')) numbers++
       }
     }
     return { used, left, numbers }

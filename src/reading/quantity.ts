@@ -3,6 +3,7 @@ import type { Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import type { NameHit, NameIndex } from './names.ts'
 import { type NumberItem, numberAt } from './numbers.ts'
+import { small, tens } from './numberWords.ts'
 import type { Lang } from './scan.ts'
 import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
@@ -60,16 +61,32 @@ export const make = (tokens: Token[], from: number, to: number, senses: string[]
 
 export const BY = new Set(['x', 'by', 'por', '*', 'buy', 'bye'])
 
-/** "40 by 120", "50x150", "50 ft by 150 ft", "40 por 120 por 10". */
-export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[] } | undefined => {
+/** No sheet and no pile is wider, ft. Common practice, no source. */
+const WIDEST_FT = 200
+
+/** "three forty by one hundred": three of forty feet, as no sheet is 340 wide; undefined where the number is one. */
+const countedSide = (tokens: Token[], n: NumberItem): { count: number; side: number } | undefined => {
+  const first = tokens[n.from]!
+  const count = first.kind === 'word' && n.to - n.from === 2 && n.value > WIDEST_FT ? small(first.norm) : undefined
+  const side = count === undefined ? 0 : n.value - 100 * count
+  return count !== undefined && count < 10 && side >= 10 && side < 100 ? { count, side } : undefined
+}
+
+const OF_WALL = /^(?:walls?|sides|high|tall|deep)$/
+
+/** "40 by 120", "50x150", "50 ft by 150 ft", "40 por 120 por 10"; `count` where the first word counts such sheets. */
+export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[]; count?: number } | undefined => {
   const sides: number[] = []
+  let count: number | undefined
   let k = i
   for (;;) {
     const n = numberAt(tokens, k)
     if (!n || n.ordinal || (n.weak && !n.value)) break
     if (n.weak && sides.length === 0 && n.to === k + 1) break
     if (n.range) break
-    sides.push(n.value)
+    const counted = sides.length ? undefined : countedSide(tokens, n)
+    count ??= counted?.count
+    sides.push(counted?.side ?? n.value)
     // nothing here has a fourth side
     if (sides.length > 3) return undefined
     k = n.to
@@ -83,10 +100,17 @@ export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number
       k = j + 1
       continue
     }
+    const wall =
+      sides.length > 1 && j > k && n.to - n.from === 2 && OF_WALL.test(tokens[j]?.norm ?? '') ? tens(tokens[n.from]!.norm) : undefined
+    if (wall !== undefined) {
+      // "thirty by ninety three foot walls": no wall is so high
+      sides[sides.length - 1] = wall
+      return { to: n.from + 1, sides }
+    }
     if (sides.length > 1) k = j
     break
   }
-  return sides.length >= 2 && sides.length <= 3 ? { to: k, sides } : undefined
+  return sides.length >= 2 && sides.length <= 3 ? { to: k, sides, ...(count !== undefined && { count }) } : undefined
 }
 
 /** Words between a number and its unit. */
@@ -102,7 +126,16 @@ export const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => 
   return n.range && !item.senses.includes('range') ? { ...item, senses: [...item.senses, 'range'] } : item
 }
 
+/** Units that are told but not kept: what they are in a unit that is, and how much of it. */
+const TOLD_IN: Record<string, [Unit, number]> = { yd: ['ft', 3], cwt: ['lb', 100], mm: ['in', 1 / 25.4], cm: ['in', 1 / 2.54] }
+
 export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
+  const item = saidQuantityAt(tokens, n, lang)
+  const told = item.unit === undefined ? undefined : TOLD_IN[item.unit]
+  return told ? { ...item, num: Math.round(item.num! * told[1] * 1e6) / 1e6, unit: told[0] } : item
+}
+
+const saidQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   if (n.feet) {
     return make(tokens, n.from, n.to, NUM, { num: n.value, unit: 'ft' })
   }

@@ -48,6 +48,9 @@ const THINGS = ['pile', 'crop', 'mat', 'box', 'animal', 'what']
 
 const MOST_TOLD = 30
 
+/** "another 5 loads corn on creek, whats that make" tells without a verb. */
+const HAULED = new Set(['load', 'bucket', 'batch', 'ton', 'lb'])
+
 /** Where the question begins in a sentence that tells something first, and asks behind a comma; 0 where none does. */
 const toldFirst = (run: Item[], mark: boolean): number => {
   // a long tale with a question in it is talk
@@ -55,7 +58,8 @@ const toldFirst = (run: Item[], mark: boolean): number => {
   for (let k = run.length - 2; k > 1; k--) {
     if (!has(run[k], 'comma')) continue
     const told = run.slice(0, k)
-    if (!told.some(i => i.senses.some(s => s.startsWith('v:'))) || !told.some(i => i.num !== undefined)) continue
+    if (!told.some(i => i.senses.some(s => s.startsWith('v:')) || (i.num !== undefined && HAULED.has(i.unit ?? '')))) continue
+    if (!told.some(i => i.num !== undefined)) continue
     if (!isQuestion(told, false) && isQuestion(run.slice(k + 1), false) && (mark || run.slice(k + 1).some(i => hasCat(i, 'q'))))
       return k + 1
   }
@@ -107,7 +111,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     trace.push(
       `words: ${s.items.map(i => `${i.text}‹${i.sides ? `sides ${i.sides.join('x')}` : i.num !== undefined ? `${i.num}${i.unit ? ` ${i.unit}` : ''}` : i.date ? `${i.date.past}/${i.date.future}` : i.senses.join('|') || '?'}›`).join(' ')}`,
     )
-  const items = absorbed(withoutPrices(repair(narrowed(s.items), trace, s.lang)))
+  const said = narrowed(s.items)
+  const items = absorbed(withoutPrices(repair(said, trace, s.lang)))
   const found: { act: Act; sentence: number }[] = []
   const asks: Reading['asks'] = []
   let unread = 0
@@ -255,13 +260,13 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       trace.push(
         `${a.frame} (${a.mood}) ${JSON.stringify(a.slots)}${a.date ? ` on ${a.date.past}` : ''}${a.left ? ` left over: ${a.leftWords.join(', ')}` : ''}`,
       )
-  const fix = fixOf(s.items)
+  const fix = fixOf(said)
   if (fix && explain) trace.push(`corrects: ${fix.kind} ${JSON.stringify(fix.slots)} not ${JSON.stringify(fix.wrong)}`)
   const { words, unknown, trade, hoped, away } = tally(items)
   const code = /[{}[\]<>]|":/.test(text)
   const chatter = code || away || unread > Math.max(3, explained * 0.8) || unknown > Math.max(4, words * 0.4)
   if (explain) trace.push(`explained ${explained.toFixed(1)}, left over ${unread.toFixed(1)}`)
-  const plain = bareFix(s.items)
+  const plain = bareFix(said)
   const things = s.items.some(i => i.sides !== undefined || THINGS.some(cat => hasCat(i, cat)))
   return {
     lang: s.lang,

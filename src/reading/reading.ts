@@ -63,6 +63,8 @@ export interface Act {
   leftNumbers: number
   /** True where the clause has its own trigger and enough slots to stand alone. */
   full: boolean
+  /** What was broken follows from the verb alone. */
+  implied?: boolean
 }
 
 export interface AskSaid {

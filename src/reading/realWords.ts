@@ -26,9 +26,9 @@ compact compare compose composer compra compute comte conde conn conner conners 
 cooks cools copas copping coral cords core cores cork corker corks cornea corneas cornet corny coro coroner corp corps
 corra corre correcta corren correr corres corrie corrio corse corset cort corta cortado cortas cortex cortez corto
 cortos costa costar costas couldn county court courted covert covet coveted coveting covets covey cower cowering cpl
-cranked craps crean crest crews cries crips cris crocked croon cross crowds crowns crs crush crusty cuatro cubre cuentas
-cuento cuentos cuerno cuernos cuero cuerpo cuerpos cunado cunt cunts curio dados dagos dairy dais daisy dally damas
-dames damping dandy danes dares darias dates datos deals dears debamos debimos decrees deeds deems defamed dejado dejala
+cranked craps crean crest crews cries crips cris crocked croon cross crowds crowns crs crush crusty cubre cuentas cuento
+cuentos cuerno cuernos cuero cuerpo cuerpos cunado cunt cunts curio dados dagos dairy dais daisy dally damas dames
+damping dandy danes dares darias dates datos deals dears debamos debimos decrees deeds deems defamed dejado dejala
 dejale dejalos dejanos dejaran dejarlo dejelo dejemos dejen demi demos denme dense dere derive descarga descubre
 descubrio despejado desperado deten diaries dices dicey didst diem dieran dikes dinero dines dinos dirias disculpe
 disculpo diver dives doable dobie dobla doesn doily dolar domes dona donne dose doubly doyle dreaded dream dreams dreamy
@@ -39,7 +39,7 @@ explicare explicarme explico falda falla falsa farmer fatal fate faxed faxes fea
 fete feuding fifty figura fila file filed fili filme filth finale fined fired firm firma firmer firmo firms firth fled
 fleets flipping flopped flopping flor flora flota flujo fond forger form formar forte forts forty foster freeing frets
 fronted frosty froth fuente fueran fund garage gases gasto gastos gates gators gats gavel gills girly glass gnats goals
-gong goofball goosey gota gotas grabs grade grades grama gramos grams gran grasa grasp grassy grata grave gravely graver
+gong goofball goosey gotas grabs grade grades grama gramos grams gran grasa grasp grassy grata grave gravely graver
 graves gravy grays grin gross grovel guava guest guests gushing gusta gustas guste gusto guts gutted gutting habiendo
 habil habra habre habriamos hacha hacienda hair haired hairs hales hall halls hallway haman haran haras hardest haria
 harias harta harts hasan haste hasty hate haunt haven havens hayan heal heart hecha hecht heigh heil helado helados
@@ -68,43 +68,44 @@ parked parker parkers parkin parking parque parted parto parton parts party pasa
 pasemos pasen paseo pases passel pasta paste pasts pasture pasty patada patadas patas patchy pater pats patting pauses
 paved pawed payed paying peaked pecado pecados pecan peckers pecking peddle peddles pedes pedido pedimos pedro peeked
 peeped peered pees peeved peleas penas pending penis penney pens pensaba pensaban pensaron pensemos penso peor perdamos
-perdemos perdida perdidos perdio perdona perdone perdono perfecta perform perla perras perry person pesada pesimo pesto
-petting phrase picker pickers pickin picking pidas pides piensa piense pierda pikes pilaf pilis pinch pinche pinched
-pinching pines pinta piped pipes pisses pitting playing pleas ploy plug ply poached pobre pocus podido podremos podria
-pokey poles polled polling ponce ponds ponemos ponerla ponerlo ponerme ponerse ponerte ponla ponlo ponte ponton porche
-pore porte portion pose posed posses postura potting pounded pounding pours prefect preying prima primo prior probable
-probemos production prone prose proton prove proved pruebe pry prying pucker pudieron pudimos pueda puedan puedas puerto
-puesta puked pulley pulsing punos puns punto pushy qaeda quaint quartet queden queen queja quema quemo queramos querida
-querra querran querria queso quieran quiet quieta quieto quinn quint quints quiso quitale quitas quits quote raided
-raiding raids rail railing rails rainey rainy raised raising rally ramada ramas ramon ramps rand rang rango rapped raras
-ratcher rates ration ratted rayon razon razones reads realty recoge recon recordare recorrido recto recuerde recuerdo
-reddy reeds regaining rein reins reles rely remainder remand rests retaining reves revisado revista revive rewind reyes
-rides righto righty rind rodar roja rompan rompe root rooted rotas rotated rouge routed ruin ruined ruining ruins rumour
-rung sabio sabran sabre sacado sacala sacame sacare sacarte sacaste sacked sacks sadi saint salgo salia salido salle
-salto salvo santa saved scalded scalped scared scone scones scoot scoped scow scrip sear seared seated sects secunda
-sedan seeding seeing seeking seeming seers segue segui seguida seguido segura seized sello sells sepas seran seras
-serbia serbian serial serie serio serra serve seton shack shacked shaded shaft shafted shagged shale shalt shamed shaped
-shared shawl sheen sheep sheer shell sheltering shifty shill shipped shirt shits shone shook shoop shore shot shout
-shovel showing shuck sida sided sidewalk sidewalks sienta sifted silt simeon sipped sired sirve sixty skeet skulk slack
-slag slats slaved sled sleeping sleet slick slide slime slipped slips sloop slots slow slowed slowing slows sluice sluts
-smack smacked smart smoot snack snarling sneer snob snobs snoop snoops snoot snored snoring snot snowball snowy sober
-soiled sold solia sonado sooth sordo sory sowing sown spice spiced spilt spits splat splice spliced splint spool sprat
-spunk srta stacy staked stalk stalked stall stalling stamped stank stapling stare staring stark starr starring stars
-startling starving states stating stats statue steeds steel steep steno sterling stick stirling stocked stoke stokes
-stole stoners stoney stony stoop stooped stoops stores stork stormy stove stoves stow stowed strap strapped strep stripe
-strom strop struck stuart stumped stunk suban sueldo suelo suelte suits sung susan sweeping sweet sweets swift swoop
-swooped syria syrian tabes taco takers tales talking talky talla tamed taming tango tania tanka tanna tanta tantas
-taping tarado tarda tarea tareas tarred tarts tasking tasted tasting tates taxed taxes taxing teak teams teaser teats
-telly tenga tens tense tented tents terminado terminara terminemos terra testa testy texted texting texts thanking thaws
-themes theresa thicke thicket things thinning thins thorough thought threes thy tiara ticked ticker tide tides tier
-tigers tigre tigres tile tiles tilly timed timers times tine tippet tira tirado tiras tiros titles toads tocar tocas
-todays token tomas tones topped tori torment torments toros tough trace track tracks trade traes trago traiga traigan
-traigas traigo trail trails train trainer trainers trait traitor traitors trap traps trata tratan tratar trate trato
-trawler trenes trey trick tricks tried tries trio tripas tripe tripped tronco tropa tropas trough troya trozo truce
-truco trucos trunk trunks tucks tumba tumble tuyas tykes typed types tyr udder uitima uitimo ultimas underway unleaded
-untapped untie untill upload uploaded uploading usan vacias vales valia varies various varon vases vayas vein vemos
-vendo venido vented viaja vieja viena vinos visage vivos volado vuela vuelto vuelva vuelvas wafer wager wails waiter
-waked waking wales walla walled walling wally walter wands waning wanking waring warming warring wast watery waver waxer
-weighted weights wells wendy weren wets whale whales whereas wherever whet whit whore whores whose whupped wight wilds
-wills wines wings winks winos world wring writ wrung wry yenta`.split(/\s/),
+perdemos perdida perdidos perdio perdona perdone perdono perfecta perform perla perras perry person pesada pesimo peste
+pesto petting phrase picker pickers pickin picking pidas pides piensa piense pierda pikes pilaf pilis pinch pinche
+pinched pinching pines pinta piped pipes pisses pitting playing pleas ploy plug ply poached pobre pocus podido podremos
+podria poets pokey poles polled polling ponce ponds ponemos ponerla ponerlo ponerme ponerse ponerte ponla ponlo ponte
+ponton porche pore porte portion pose posed posee posse posses postre posts postura pots potting pounded pounding pours
+prefect preying prima primo prior probable probemos production prone prose proton prove proved pruebe pry prying pucker
+pudieron pudimos pueda puedan puedas puerto puesta puked pulley pulsing punos puns punto pushy qaeda quaint quartet
+queden queen queja quema quemo queramos querida querra querran querria queso quieran quiet quieta quieto quinn quint
+quints quiso quitale quitas quits quote raided raiding raids rail railing rails rainey rainy raised raising rally ramada
+ramas ramon ramps rand rang rango rapped raras ratcher rates ration ratted rayon razon razones reads realty recoge recon
+recordare recorrido recto recuerde recuerdo reddy reeds regaining rein reins reles rely remainder remand rests retaining
+reves revisado revista revive rewind reyes rides righto righty rind rodar roja rompan rompe root rooted rotas rotated
+rouge routed ruin ruined ruining ruins rumour rung sabio sabran sabre sacado sacala sacame sacare sacarte sacaste sacked
+sacks sadi saint salgo salia salido salle salto salvo santa saved scalded scalped scared scone scones scoot scoped scow
+scrip sear seared seated sects secunda sedan seeding seeing seeking seeming seers segue segui seguida seguido segura
+seized sello sells sepas seran seras serbia serbian serial serie serio serra serve seton shack shacked shaded shaft
+shafted shagged shale shalt shamed shaped shared shawl sheen sheep sheer shell sheltering shifty shill shipped shirt
+shits shone shook shoop shore shot shout shovel showing shuck sida sided sidewalk sidewalks sienta sifted silt simeon
+sipped sired sirve sixty skeet skulk slack slag slats slaved sled sleeping sleet slick slide slime slipped slips sloop
+slots slow slowed slowing slows sluice sluts smack smacked smart smoot snack snarling sneer snob snobs snoop snoops
+snoot snored snoring snot snowball snowy sober soiled sold solia sonado sooth sordo sory sowing sown spice spiced spilt
+spits splat splice spliced splint spool sprat spunk srta stacy staked stalk stalked stall stalling stamped stank
+stapling stare staring stark starr starring stars startling starving states stating stats statue steeds steel steep
+steno sterling stick stirling stocked stoke stokes stole stoners stoney stony stoop stooped stoops stores stork stormy
+stove stoves stow stowed strap strapped strep stripe strom strop struck stuart stumped stunk suban sueldo suelo suelte
+suits sung susan sweeping sweet sweets swift swoop swooped syria syrian tabes taco takers tales talking talky talla
+tamed taming tango tania tanka tanna tanta tantas taping tarado tarda tarea tareas tarred tarts tasking tasted tasting
+tates taxed taxes taxing teak teams teaser teats telly tenga tens tense tented tents terminado terminara terminemos
+terra testa testy texted texting texts thanking thaws themes theresa thicke thicket things thinning thins thorough
+thought threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly timed timers tine tippet
+tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped toque toques tori torment torments
+toros torque tough trace track tracks trade traes trago traiga traigan traigas traigo trail trails train trainer
+trainers trait traitor traitors trap traps trata tratan tratar trate trato trawler trenes trey trick tricks tried tries
+trio tripas tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trunk trunks tucks tumba tumble
+tuyas tykes typed types tyr udder uitima uitimo ultimas underway unleaded untapped untie untill upload uploaded
+uploading usan vacias vales valia varies various varon vases vayas vein vemos vendo venido vented viaja vieja viena
+vinos visage vivos vuela vuelto vuelva vuelvas wafer wager wails waiter waked waking wales walla walled walling wally
+walter wands waning wanking waring warming warring wast watery waver waxer weighted weights wells wendy weren wets whale
+whales whereas wherever whet whit whore whores whose whupped wight wilds wills wines wings winks winos world wring writ
+wrung wry yarns yenta`.split(/\s/),
 )

@@ -1,4 +1,5 @@
 import { COMMON } from './common.ts'
+import { isDigitWord } from './digitWord.ts'
 import { tail } from './fractions.ts'
 import type { DateItem, Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
@@ -44,6 +45,8 @@ export interface Scan {
 
 const DIRECTION =
   /^(north|south|east|west|n|s|e|w|ne|nw|se|sw|top|bottom|back|front|left|right|far|near|upper|lower|middle|norte|sur|este|oeste)$/
+/** Phrases whose words only look like numbers: "golf ball", "todo al cien", "entre los dos". */
+const NO_NUMBER = /^(?:stone|pick|find):|^(?:vague|aside|mat:second plastic)$/
 /** Spanish says the part first: "la orilla norte". */
 const PLACE_HEAD = new Set(['orilla', 'lado', 'pared', 'esquina', 'punta', 'extremo', 'costado', 'parte', 'rampa'])
 const PLACE_TAIL = new Set(['end', 'side', 'corner', 'wall', 'edge', 'part', 'slope', 'face'])
@@ -127,21 +130,16 @@ export const scan = (
   }
   for (let i = 0; i < n; i++) {
     if (taken[i]) continue
-    // "golf ball", "todo al cien": phrases whose words only look like numbers
     const longer = tokens[i]!.kind === 'word' || /^\d(?:nd|da|do)$/.test(tokens[i]!.norm) ? phrase(i) : undefined
-    if (
-      longer &&
-      longer.words.length > 1 &&
-      [...longer.en, ...longer.es].some(
-        s => s.startsWith('stone:') || s.startsWith('pick:') || s.startsWith('find:') || s === 'vague' || s === 'mat:second plastic',
-      )
-    ) {
+    if (longer && longer.words.length > 1 && [...longer.en, ...longer.es].some(s => NO_NUMBER.test(s))) {
       i += longer.words.length - 1
       continue
     }
     const sides = sidesAt(tokens, i)
     if (sides) {
-      nums[i] = make(tokens, i, sides.to, ['sides'], { sides: sides.sides })
+      const from = sides.count === undefined ? i : i + 1
+      if (sides.count !== undefined) nums[i] = make(tokens, i, from, NUM, { num: sides.count })
+      nums[from] = make(tokens, from, sides.to, ['sides'], { sides: sides.sides })
       claim(i, sides.to)
       i = sides.to - 1
       continue
@@ -161,12 +159,7 @@ export const scan = (
       }
     }
     if (!q || q.ordinal) continue
-    // "rdy 2 open", "opnd 2 feed": a word in a digit's clothes
-    if (
-      (tokens[i]!.text === '2' || tokens[i]!.text === '4') &&
-      /^(feed|open|add|put|top|patch|cover|check|use|dar|echar)$/.test(tokens[i + 1]?.norm ?? '') &&
-      tokens[i + 2]?.norm !== 'tape'
-    ) {
+    if (isDigitWord(tokens, i, k => hits[k]?.kind === 'pile')) {
       toWord.add(i)
       continue
     }

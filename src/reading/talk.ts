@@ -171,12 +171,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (name?.senses.every(s => s === 'where:place'))
     return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
   // "wasn't dogs, it was coons"
-  const turned = items.findIndex((i, k) => k > 0 && has(i, 'fix:make'))
+  const turned = items.findLastIndex((i, k) => k > 0 && has(i, 'fix:make'))
   if (has(items[0], 'm:no') && turned > 0 && content.length <= 6) {
     const good = values(items.slice(turned))
     const bad = values(items.slice(1, turned))
     const keys = Object.keys(good)
-    if (keys.length && keys.every(k => k in bad)) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
+    if (keys.length && keys.every(k => k in bad && bad[k] !== good[k])) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
   }
   // "the haylage was 3": one of several that were told together
   const [one, two] = content.filter(i => !has(i, 'comma') && !has(i, 'filler'))
@@ -214,7 +214,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const bad = values(items.slice(not + 1))
     const good = values(items.slice(0, not))
     // "6 loads, not 7": the second number is of the first one's kind
-    const counted = ['count', 'lb', 'feet', 'dmPct', 'inches'].find(k => k in good)
+    const counted = ['count', 'lb', 'feet', 'dmPct', 'inches', 'widthFt', 'lengthFt', 'heightFt'].find(k => k in good)
     if (counted && 'number' in bad && !('number' in good)) {
       bad[counted] = bad.number
       delete bad.number

@@ -34,6 +34,8 @@ const isOne = (tokens: Token[], i: number, q: NumberItem, bare: boolean, { lang,
   const w = tokens[i]!.norm
   if (w === 'once') return !(bare && lang === 'en')
   if (!bare || tokens.length === 1 || isCounted(tokens, i, q.to)) return true
+  const listed = hits[q.to + 1]?.kind === 'pile' && /^(?:and|y|,)$/.test(tokens[i - 1]?.norm ?? '') && nums.some(x => x?.num !== undefined)
+  if (listed) return true
   if (w !== 'one') return false
   const isCrop = tokens[q.to] !== undefined && phraseAt(tokens, q.to)?.en.some(s => s.startsWith('crop:')) === true
   return hits[q.to]?.kind === 'box' || (isCrop && nums.some(x => x?.num !== undefined && x.unit === undefined))

@@ -111,7 +111,9 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
       if (!slot) return undefined
       // "the red wagon holds 6 ton", "make that 6 1/2": in the unit it was said in
       const tons = slot === 'lb' && (v as number) < 100 && /\bt(?:on|onelada)s?\b/i.test(String(e.said ?? ''))
-      out[slot] = tons ? (v as number) * LB_PER_TON : v
+      // "fed 11k", "oops make that 12"
+      const thousands = !tons && slot === 'lb' && (v as number) < 100 && Number(e.lb) >= 1000
+      out[slot] = tons ? (v as number) * LB_PER_TON : thousands ? (v as number) * 1000 : v
     } else if (k === 'strange' && e.type === 'pile') out.name = v
     else if (k === 'number2' || k === 'strange') continue
     else if (k === 'feet') {

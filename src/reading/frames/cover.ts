@@ -50,6 +50,13 @@ export const isLaidOn = (p: Pool, at: number): boolean => {
   )
 }
 
+/** "10 more tires on the tarp": what the weights lie on is laid already. */
+const isUnder = (p: Pool, k: number): boolean => {
+  const on = has(p.items[k - 1], 'filler') && !has(p.items[k - 1], 'on') ? k - 2 : k - 1
+  const laid = p.items[on - 1]
+  return /^on$/i.test(p.items[on]?.text ?? '') && laid !== undefined && hasCat(laid, 'mat') && counted(valueOf(laid, 'mat')!)
+}
+
 const counted = (material: string): boolean => material === 'tires' || material === 'gravel bags'
 
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
@@ -59,7 +66,9 @@ export const cover = (p: Pool): Found | undefined => {
   const bare = p.sense('v:uncover')
   const verb = p.sense('v:cover')
   // "lifted the net off lane": a sheet or net that people lift is taken off
-  const take = p.find(i => has(i, 'v:take') || (has(i, 'v:lift') && p.sense('off') >= 0))
+  const take = p.find(
+    i => has(i, 'v:take') || (has(i, 'v:lift') && p.find(x => has(x, 'off') && /^(?:off|out|de|del)\b/i.test(x.text)) >= 0),
+  )
   const put = p.find(
     i =>
       has(i, 'v:put') ||
@@ -75,6 +84,7 @@ export const cover = (p: Pool): Found | undefined => {
     .filter(
       ({ i, k }) =>
         hasCat(i, 'mat') &&
+        !(k > 2 && isUnder(p, k)) &&
         !(k > 1 && has(p.items[k - 1], 'off') && /^(?:orillas?|bordes?|edges?|lados?)$/.test(p.items[k - 2]!.text.toLowerCase())),
     )
   const first = mats[0]
@@ -131,7 +141,11 @@ export const cover = (p: Pool): Found | undefined => {
   if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
   // "pulled the mesh off and laid 45 bags": two deeds
   const then = Math.max(put, roll)
-  if (take >= 0 && then > take && first !== undefined && first.k < then && mats.some(x => x.k > then)) return undefined
+  const rolledOn =
+    roll > take && first !== undefined && first.k < roll && p.items.slice(take, roll).some(i => has(i, 'and') || has(i, 'comma'))
+  if (take >= 0 && then > take && first !== undefined && first.k < then && (rolledOn || mats.some(x => x.k > then))) return undefined
+  // "mesh off barn, rolled plastic bk 4'"
+  if (roll >= 0 && first !== undefined && first.k < roll && mats.some(x => x.k > roll) && has(p.items[first.k + 1], 'off')) return undefined
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
@@ -142,7 +156,11 @@ export const cover = (p: Pool): Found | undefined => {
       (take >= 0 && p.find((i, k) => /^(?:shed|barn|bodega|galera|galeron)$/.test(i.text.toLowerCase()) && p.relation(k) === 'off') >= 0))
   )
     return undefined
-  if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0) return undefined
+  // "rolled it back 8 ft on shop", "rolled back another 8 ft": nothing but a sheet is rolled back so far
+  const rolledFar = roll >= 0 && p.num(['ft']) >= 0 && (/back|atras/.test(p.items[roll]!.text) || back > roll)
+  if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0 && !rolledFar) return undefined
+  // "tires rolled off": they did that by themselves
+  if (roll >= 0 && verb < 0 && first !== undefined && first.k < roll && mats.every(x => counted(valueOf(x.i, 'mat')!))) return undefined
   const noWord = verbless && roll < 0 && bare < 0 && verb < 0 && take < 0 && put < 0
   if (p.find(i => hasCat(i, 'what') && !has(i, 'what:loose edge') && !hasCat(i, 'v') && !hasCat(i, 'mat')) >= 0) return undefined
   if (p.find(i => hasCat(i, 'crop') && !hasCat(i, 'mat')) >= 0 && verb < 0 && mats.length === 0) return undefined
@@ -221,7 +239,14 @@ export const cover = (p: Pool): Found | undefined => {
   const onTop = verb >= 0 && /^(?:encima|arriba)$/.test(p.items[verb]!.text.toLowerCase()) && out.several!.length > 0
   if (verb >= 0 && !onTop && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh'))
     out.several!.unshift({ material: 'plastic', change: 'on' })
-  if (bare >= 0 && !out.several!.length) out.several!.push({ material: 'plastic', change: 'off' })
+  if (rolledFar && verb < 0 && bare < 0 && !out.several!.length) {
+    const d = p.take(p.num(['ft']))!
+    out.several!.push({ material: 'plastic', change: 'back', ft: inFt(d) })
+  }
+  if (bare >= 0 && !out.several!.length) {
+    const far = change === 'back' && ft >= 0 ? inFt(p.take(ft)!) : undefined
+    out.several!.push(far === undefined ? { material: 'plastic', change: 'off' } : { material: 'plastic', change: 'back', ft: far })
+  }
   if (takeVague(p)) vague = true
   if (vague) out.vague = true
   p.takeAll('back', 'total', 'what:loose edge', 'thing:face', 'm:tell', ...(noWord ? ['thing:gone'] : []))

@@ -6,6 +6,9 @@ export interface CropSaid {
   cut?: number
 }
 
+/** No field is cut more often in a year. Common practice, no source. */
+const MOST_CUTS = 6
+
 const cropIn = (p: Pool): CropSaid => {
   const out: CropSaid = {}
   const ord = p.find((i, k) => {
@@ -40,7 +43,12 @@ const cropIn = (p: Pool): CropSaid => {
   if (at >= 0) {
     out.crop = valueOf(p.take(at), 'crop')
     const k = p.find((i, j) => (j > at && i.ordinal === true) || (hasCat(i, 'say') && has(p.items[j + 1], 'cutword')))
-    if (k >= 0 && p.items[k + 1] && has(p.items[k + 1], 'cutword')) {
+    // "hlg 3rd"
+    const behind = k === at + 1 && out.crop === 'haylage' && p.items[k]!.ordinal === true && p.items[k]!.num! <= MOST_CUTS
+    if (behind && !has(p.items[k + 1], 'cutword')) {
+      out.cut = p.items[k]!.num
+      p.take(k)
+    } else if (k >= 0 && p.items[k + 1] && has(p.items[k + 1], 'cutword')) {
       out.cut = p.items[k]!.num ?? Number(valueOf(p.items[k], 'say')!.split(':')[1])
       p.take(k)
       p.take(k + 1)

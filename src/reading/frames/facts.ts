@@ -87,6 +87,8 @@ const takeName = (p: Pool, from: number): string | undefined => {
   // "called pad 3": only the plain word for a pile is no part of a name
   // "on the tank lot": nor is the word before the place
   while (p.free(k) && (isBeforeName(p.items[k]!) || (k === from && has(p.items[k], 'comma')))) k++
+  // "new pile out by the tank": where it is, not what it is called
+  if (from === k && (has(p.items[k], 'prepWhere') || has(p.items[k], 'off')) && !has(p.items[from - 1], 'v:call')) return undefined
   let end = k
   while (p.free(end) && end - k < 4) {
     const i = p.items[end]!

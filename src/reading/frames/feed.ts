@@ -42,6 +42,8 @@ export const feed = (p: Pool): Found | undefined => {
       (p.cat('pile') >= 0 && p.num(['bucket', 'lb']) >= 0 && p.find(i => hasCat(i, 'group') || has(i, 'unit:head')) >= 0))
   if (verb < 0 && take < 0 && base < 0 && !bareOff) return undefined
   if (p.cat('per') >= 0) return undefined
+  // "rolled back another 8 ft off shop": the sheet
+  if (verb < 0 && p.find(i => has(i, 'v:roll') && /back|atras/.test(i.text.toLowerCase())) >= 0) return undefined
   if (bareOff && p.find(i => has(i, 'thing:left') || has(i, 'thing:face') || hasCat(i, 'dm') || hasCat(i, 'crop')) >= 0) return undefined
   if (p.find(i => has(i, 'thing:spoiled')) >= 0) return undefined
   if (take >= 0 && p.cat('mat') >= 0) return undefined
@@ -111,6 +113,10 @@ export const spoil = (p: Pool): Found | undefined => {
   } else p.take(verb >= 0 ? verb : take)
   if (bad < 0 && (p.cat('mat') >= 0 || p.cat('crop') >= 0)) return undefined
   if (bad < 0 && p.num(['bucket', 'load', 'lb', 'ton', 'ft', 'in']) < 0) return undefined
+  // "took 2' off, 1 bkt spoild": what was taken before the pause was not spoiled
+  const ft = p.num(['ft', 'in'])
+  const counted = p.num(['bucket', 'load'])
+  if (ft >= 0 && counted > ft && p.items.slice(ft, counted).some(i => has(i, 'comma'))) out.bias! -= 4
   if (bad >= 0) {
     p.takeAll('thing:spoiled')
     out.bias! += 1

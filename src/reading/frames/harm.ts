@@ -28,7 +28,7 @@ export const damage = (p: Pool): Found | undefined => {
   const inAgain =
     animal >= 0 &&
     broke >= 0 &&
-    /^(got in|got into|been in|been at|in again|at it|se metio|se metieron|been on|snuck in)$/.test(
+    /^(got in|got into|was in|were in|been in|been at|in again|at it|se metio|se metieron|been on|snuck in)$/.test(
       p.items[broke]!.tokens.map(t => t.norm).join(' '),
     ) &&
     p.items.every(i => i.senses.length > 0)
@@ -37,7 +37,7 @@ export const damage = (p: Pool): Found | undefined => {
   const byHand =
     lift >= 0 &&
     sheet > lift &&
-    p.sense('off') > sheet &&
+    p.find((i, k) => k > sheet && has(i, 'off') && /^(?:off|out|de|del)\b/i.test(i.text)) > sheet &&
     p.items.slice(0, lift).every(isThin) &&
     /^lift/.test(p.items[lift]!.tokens[0]!.norm)
   if (byHand) return undefined
@@ -54,6 +54,8 @@ export const damage = (p: Pool): Found | undefined => {
     const noun = p.items.findIndex((i, k) => p.free(k) && whatOf(i) === out.slots.what && i.num !== undefined)
     if (noun >= 0) kind = noun
   }
+  // "tore shop": what came of it is said by the verb alone
+  if (kind >= 0 && kind === tear && p.items[tear]!.num === undefined && has(p.items[tear], 'v:break')) out.implied = true
   // sky and cause before number, so that "hail poked 12 holes" keeps its count
   if (animal >= 0) {
     out.slots.cause = 'animal'
@@ -65,6 +67,14 @@ export const damage = (p: Pool): Found | undefined => {
     if (many && p.free(animal - 1) && many.num !== undefined && many.unit === undefined && broke > animal && what > broke)
       p.take(animal - 1)
   }
+  // "wind last nite, edge come loose": the weather is told by itself first
+  const pause = p.items.findIndex((i, k) => k > 0 && has(i, 'comma') && p.items.slice(0, k).some(x => x.date !== undefined))
+  if (
+    pause > 0 &&
+    (what > pause || lift > pause) &&
+    p.items.slice(0, pause).every(i => hasCat(i, 'sky') || i.date !== undefined || isThin(i))
+  )
+    out.bias! -= 3
   const cause = p.find(i => hasCat(i, 'cause') || has(i, 'sky:hail') || has(i, 'sky:wind') || has(i, 'sky:freeze'))
   if (cause >= 0) {
     const i = p.take(cause)!
@@ -78,6 +88,7 @@ export const damage = (p: Pool): Found | undefined => {
   }
   out.slots.cause ??= 'unknown'
   if (!out.slots.what) {
+    out.implied = true
     if (lift >= 0) out.slots.what = 'loose edge'
     else if (
       brokeBy(
@@ -190,7 +201,12 @@ export const patch = (p: Pool): Found | undefined => {
   const anew = p.find(
     (i, k) => has(i, 'v:break') && k > Math.max(verb, base) && p.items.slice(Math.max(verb, base), k).some(x => has(x, 'comma')),
   )
-  if (verb >= 0 && (relaid >= 0 || anew >= 0)) out.bias! -= 4
+  // "cats clawed a dozen holes in barn and I taped em all up": the harm is told before
+  const told =
+    verb > 1 &&
+    p.items.slice(0, verb).some(i => has(i, 'v:break') || hasCat(i, 'animal')) &&
+    p.items.slice(0, verb).some(i => has(i, 'and') || has(i, 'comma'))
+  if (verb >= 0 && (relaid >= 0 || anew >= 0 || told)) out.bias! -= 4
   p.take(verb >= 0 ? verb : base)
   // "put tape on 3 holes"
   out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put', 'v:have', 'v:buy') >= 0)

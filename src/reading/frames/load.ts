@@ -47,7 +47,7 @@ export const load = (p: Pool): Found | undefined => {
   if (fed) return undefined
   const at = p.num(['load'])
   const bucket =
-    at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') >= 0))
+    at < 0 && (verb >= 0 || (p.cat('crop') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) !== 'off') >= 0))
       ? p.num(['bucket'])
       : -1
   const weight = p.num([...WEIGHT])

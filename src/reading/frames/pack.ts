@@ -2,6 +2,9 @@ import { has, hasCat, type Item } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { type Found, inLb, takeColour, takePile } from './slots.ts'
 
+/** "both tractors", "los dos tractores" */
+const BOTH = /^(?:both|both of the|ambos|los dos|las dos)$/i
+
 const hasWeight = (i: Item | undefined): boolean => i !== undefined && inLb(i) !== undefined
 
 /** Tractors on the pile. */
@@ -25,6 +28,8 @@ export const pack = (p: Pool): Found | undefined => {
             i.num !== undefined && i.unit === undefined && i.num < 10 && hasWeight(p.items[k + 1]) && has(p.items[k + 2], 'unit:tractor'),
         )
       : -1
+  const both = t < 0 ? p.find((i, k) => has(i, 'unit:tractor') && i.num === undefined && BOTH.test(p.items[k - 1]?.text ?? '')) : -1
+  if (both >= 0) out.slots.tractors = 2
   // "a 36k tractor": what it weighs
   if (t >= 0 && p.items[t]!.num! >= 5000) out.slots.tractorLb = p.take(t)!.num
   else if (t >= 0) out.slots.tractors = p.take(t)!.num

@@ -20,6 +20,8 @@ export const face = (p: Pool): Found | undefined => {
   // "the face moved 3 feet since monday" is no place
   if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || has(i, 'v:push') || MOVED.test(i.tokens[0]?.norm ?? '')) >= 0) return undefined
   if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
+  // "took the face back another 2 feet"
+  if (f >= 0 && p.sense('v:take') >= 0 && p.sense('v:take') < f && p.sense('back', 'more') >= 0) return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
   if (f >= 0) p.takeAll('thing:face', 'thing:at')
@@ -35,12 +37,16 @@ export const face = (p: Pool): Found | undefined => {
   return out
 }
 
+const ALMOST = /^(?:(?:is|was|its) )?(?:about|almost|nearly|just about|near|casi|ya casi|pretty near|damn near)$/
+
 /** Nothing left. */
 export const empty = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: true, bias: 0 }
   const at = p.sense('thing:gone')
   if (at < 0) return undefined
   if (p.find(i => i.num !== undefined || i.sides !== undefined || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
+  // "shop is about gone", "casi vacia": not yet
+  if (p.items.slice(Math.max(0, at - 2), at).some(i => ALMOST.test(i.text.toLowerCase()))) return undefined
   // "the end of that field"
   if (p.find(i => /^(?:field|fld|day|week|night|job|load|story|line|row)s?$/.test(i.text.toLowerCase())) >= 0) return undefined
   p.takeAll('thing:gone')

@@ -11,6 +11,8 @@ export interface Found {
   more?: boolean
   wet?: boolean
   tape?: boolean
+  /** What was broken follows from the verb alone: "tore shop". */
+  implied?: boolean
   /** Added to the frame's score: how sure its trigger is. */
   bias?: number
   /** Frames that tell several events of one type: one slot set each. */

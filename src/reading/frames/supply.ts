@@ -18,6 +18,9 @@ const lacking = (p: Pool): Found | undefined => {
   return { slots: { item, change: 'have', count: 0 }, full: true, bias: 1 }
 }
 
+const TWO = /^(?:to|too)$/
+const UNSIZED = new Set(['tires', 'gravel bags', 'gravel', 'dirt'])
+
 /** What was bought, used up, or counted in the shed. */
 export const supply = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -33,7 +36,9 @@ export const supply = (p: Pool): Found | undefined => {
   // "north got a sheet and 240 tires": laid on, not bought
   if (p.find((x, k) => hasCat(x, 'pile') && k < Math.max(buyish, have) && p.relation(k) === undefined) >= 0 && use < 0) return undefined
   const thing = p.find(i => hasCat(i, 'mat') || hasCat(i, 'item'))
-  const sides = p.find(i => i.sides !== undefined)
+  // "2 rolls of tape and a 40x100": only sheets have sides
+  const sheet = p.find(i => hasCat(i, 'mat') && !UNSIZED.has(valueOf(i, 'mat')!))
+  const sides = thing < 0 || sheet === thing ? p.find(i => i.sides !== undefined) : -1
   if (thing < 0 && sides < 0) return undefined
   // "used 40 bags around the bottom" is laid on
   if (use >= 0 && p.find(x => has(x, 'prepWhere') && /^(?:around|along|alrededor)$/.test(x.text.toLowerCase())) >= 0) return undefined
@@ -63,7 +68,9 @@ export const supply = (p: Pool): Found | undefined => {
     out.slots.widthFt = Math.min(s[0]!, s[1]!)
     out.slots.lengthFt = Math.max(s[0]!, s[1]!)
     // "bought to fifty by one fifty plastics"
-    const two = /^(?:to|too)$/.test(p.items[sides - 1]?.tokens[0]?.norm ?? '') && /s$/.test(i?.tokens.at(-1)?.norm ?? '')
+    const two =
+      TWO.test((thing >= 0 && thing < sides ? p.items[thing - 1] : p.items[sides - 1])?.tokens[0]?.norm ?? '') &&
+      /s$/.test(i?.tokens.at(-1)?.norm ?? '')
     if (n < 0) out.slots.count = two ? 2 : 1
   }
   p.takeAll(

@@ -1,11 +1,15 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
-import type { Pool } from '../pool.ts'
+import { isThin, type Pool } from '../pool.ts'
 import { type Found, takeColour } from './slots.ts'
 
 const SIZES = /^stone:/
 
 /** "12 below", "10 grados bajo cero" lie on the other side of zero, °F. */
 const degrees = (i: Item, before?: Item): number => (/\b(below|bajo)\b/i.test(i.text) || before?.text === '-' ? -Math.abs(i.num!) : i.num!)
+
+/** "5 mas pero llovio": a number with a pause or a word between is none of the rain's. */
+const isBeside = (p: Pool, a: number, b: number): boolean =>
+  p.items.slice(Math.min(a, b) + 1, Math.max(a, b)).every(i => isThin(i) && !has(i, 'comma') && !has(i, 'but'))
 
 /** Weather that came. */
 export const weather = (p: Pool): Found | undefined => {
@@ -69,7 +73,7 @@ export const weather = (p: Pool): Found | undefined => {
     if (clock) p.take(bare)
     else if (kind === 'wind') out.slots.mph = p.take(bare)!.num
     else if (kind === 'freeze' || kind === 'heat') out.slots.degF = degrees(p.take(bare)!, p.items[bare - 1])
-    else if (kind === 'rain' || kind === 'snow') {
+    else if ((kind === 'rain' || kind === 'snow') && isBeside(p, bare, sky)) {
       // "rained 2": inches are how rain is told here
       out.slots.inches = p.take(bare)!.num
     }
@@ -80,7 +84,6 @@ export const weather = (p: Pool): Found | undefined => {
     'v:break',
     'v:put',
     'vague',
-    'where:place',
     'sky:wind',
     'sky:rain',
     'v:lift',
@@ -96,6 +99,7 @@ export const weather = (p: Pool): Found | undefined => {
     'why:feed',
     'ground',
   )
+  for (let k = 0; k < p.items.length; k++) if (has(p.items[k], 'where:place') && !hasCat(p.items[k], 'pile')) p.take(k)
   takeColour(p)
   return out
 }

@@ -7,7 +7,11 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp, start = 0)
     if (p.used[k]) continue
     const i = p.items[k]!
     // "w tape" is with it, "w side" the west
-    const place = has(i, 'where:place') && !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
+    // where only a place in passing is looked for, a pile's name is the pile
+    const place =
+      has(i, 'where:place') &&
+      (allowUnknown || !hasCat(i, 'pile')) &&
+      !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
     const led = has(i, 'prepWhere')
     // "left two holes by the wall": made them
     if (
