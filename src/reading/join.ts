@@ -165,6 +165,20 @@ export const parted = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+/** "terminamos el arroyo con 14 viajes mas": a pile that something went on is not empty. */
+export const finished = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = acts.length - 1; k >= 0; k--) {
+    const { act, sentence } = acts[k]!
+    if (act.frame !== 'empty') continue
+    const load = acts.find(
+      a => a.sentence === sentence && a.act.frame === 'load' && (a.act.slots.pile ?? act.slots.pile) === act.slots.pile,
+    )
+    if (!load) continue
+    load.act.slots.pile ??= act.slots.pile
+    acts.splice(k, 1)
+  }
+}
+
 /** "patched shop, 5 holes": what the second clause counts, with no verb of its own, is what was patched. */
 export const isPatched = (before: Act | undefined, act: Act, items: readonly Item[]): boolean =>
   before?.frame === 'patch' &&
@@ -206,7 +220,8 @@ const measured = (a: Act, b: Act): boolean =>
   a.frame === 'patch' &&
   a.tape === true &&
   a.slots.count === undefined &&
-  (b.frame === 'face' || (b.frame === 'size' && Object.entries(b.slots).some(([s, v]) => s !== 'pile' && Number(v) >= LEAST_PILE_FT)))
+  (b.frame === 'face' ||
+    (b.frame === 'size' && Object.entries(b.slots).some(([s, v]) => s !== 'pile' && s !== 'where' && Number(v) >= LEAST_PILE_FT)))
 
 /** "a tear about two feet long" is no size of the pile, nor is a hailstone's; and tape that measures mends nothing. */
 export const small = (acts: { act: Act; sentence: number }[]): void => {
@@ -217,7 +232,7 @@ export const small = (acts: { act: Act; sentence: number }[]): void => {
       acts.splice(before.act.frame === 'patch' ? k - 1 : k, 1)
       continue
     }
-    const dims = Object.entries(act.slots).filter(([s]) => s !== 'pile')
+    const dims = Object.entries(act.slots).filter(([s]) => s !== 'pile' && s !== 'where')
     if (act.frame !== 'size' || before.sentence !== sentence || !dims.every(([, v]) => Number(v) < LEAST_PILE_FT)) continue
     const isStone = before.act.frame === 'weather' && before.act.slots.kind === 'hail'
     // "hail 2 inches across"
@@ -227,8 +242,10 @@ export const small = (acts: { act: Act; sentence: number }[]): void => {
     }
     // "a rip 3 ft long on shop"
     if (before.act.frame === 'damage') before.act.slots.pile ??= act.slots.pile
+    if (before.act.frame === 'damage' && act.slots.where !== undefined) before.act.slots.where ??= act.slots.where
     if (isStone || before.act.frame === 'damage') acts.splice(k, 1)
   }
+  for (const { act } of acts) if (act.frame === 'size') delete act.slots.where
 }
 /** No side of a pile is shorter, ft. Common practice, no source. */
 const LEAST_PILE_FT = 12

@@ -29,6 +29,15 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   // "went over on the creek": hauled there; "went over creek" looked at it
   if (has(i, 'v:check') && /^went over$/.test(i.text.toLowerCase()) && has(items[k + 1], 'on')) return HAULED
   if (/^we['’]re$/i.test(i.text)) return REACHED
+  // "load 15 was wet": which one it was
+  if (
+    i.num !== undefined &&
+    i.unit === undefined &&
+    /^(?:load|viaje)$/i.test(items[k - 1]?.text ?? '') &&
+    !hasCat(items[k + 1], 'crop') &&
+    k > 0
+  )
+    return LABEL
   // "fed 4 batches, about 2800 a batch": of each
   if (i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100) return ['each']
   // "126 milking and 18 dry"
@@ -56,6 +65,7 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   return undefined
 }
 const REACHED = ['filler']
+const LABEL = ['label']
 const HAULED = ['v:put']
 const PLACE = ['where:place']
 const DRY = ['group:dry']
@@ -82,7 +92,7 @@ export const narrowed = (items: Item[]): Item[] => {
     }
     if (!senses) continue
     if (out === items) out = [...items]
-    const each = senses[0] === 'each' ? { num: undefined, unit: undefined } : undefined
+    const each = senses[0] === 'each' || senses === LABEL ? { num: undefined, unit: undefined } : undefined
     out[k] = { ...items[k]!, ...each, senses, cats: undefined, weight: undefined }
   }
   return out

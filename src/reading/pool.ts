@@ -21,6 +21,7 @@ const FREE = new Set([
   'so',
   'but',
   'aside',
+  'label',
 ])
 
 /** What it costs to leave an item unexplained. Numbers cost most: a number nobody claimed is a reading gone wrong. */

@@ -6,7 +6,7 @@ import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { type DateItem, has, hasCat, type Item, valueOf } from './item.ts'
-import { dateBack, distribute, isCause, isPatched, lend, parted, small, summed, withWeather } from './join.ts'
+import { dateBack, distribute, finished, isCause, isPatched, lend, parted, small, summed, withWeather } from './join.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf } from './mood.ts'
 import type { NameIndex } from './names.ts'
@@ -245,6 +245,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
   summed(found)
   dateBack(found)
+  finished(found)
   lend(found)
   parted(found)
   small(found)

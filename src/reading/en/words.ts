@@ -211,7 +211,8 @@ export const EN_WORDS: Record<string, string> = {
   'thing:at': 'we are at, were at, we re at, down to, now at',
   'thing:face':
     'phase, the phase, fed back to, face, fase, feed face, feeding face, fce, the face, feedface, faces at, faces now at, faces up to, faces back to, face moved to, face moved up to, face is up to, face moved back to',
-  'thing:left': 'left, to go, remaining, left to feed, left in, still left, more to go, lft',
+  'thing:left':
+    'left, to go, remaining, left to feed, left in, still left, more to go, lft, down to the last, down to our last, down to its last, down to the final',
   'thing:spoiled':
     'spoiled, spoilage, rotten, mold, moldy, bad feed, bad stuff, black stuff, spoild, spoilt, junk, rot, waste, slimy, garbage, top spoilage, spoil, rotted, moldy stuff, mouldy, bad silage, crust, spoiled stuff, spoiled feed, white mold',
   'thing:out': 'out of, outta, all out of, ran out of, run out of, clean out of, fresh out of',

@@ -54,6 +54,8 @@ export const isLaidOn = (p: Pool, at: number): boolean => {
 const isUnder = (p: Pool, k: number): boolean => {
   const on = has(p.items[k - 1], 'filler') && !has(p.items[k - 1], 'on') ? k - 2 : k - 1
   const laid = p.items[on - 1]
+  // "barrier film went under the plastic"
+  if (/^(?:under|underneath|beneath|debajo|abajo)$/i.test(p.items[on]?.text ?? '')) return p.items.slice(0, on).some(i => hasCat(i, 'mat'))
   return /^on$/i.test(p.items[on]?.text ?? '') && laid !== undefined && hasCat(laid, 'mat') && counted(valueOf(laid, 'mat')!)
 }
 
@@ -146,6 +148,19 @@ export const cover = (p: Pool): Found | undefined => {
   if (take >= 0 && then > take && first !== undefined && first.k < then && (rolledOn || mats.some(x => x.k > then))) return undefined
   // "mesh off barn, rolled plastic bk 4'"
   if (roll >= 0 && first !== undefined && first.k < roll && mats.some(x => x.k > roll) && has(p.items[first.k + 1], 'off')) return undefined
+  // "storm took the tires off": nobody did
+  if (
+    take >= 0 &&
+    p.items.slice(0, take).some(i => hasCat(i, 'animal') || hasCat(i, 'sky') || /^(?:storm|tormenta|temporal)$/i.test(i.text))
+  )
+    return undefined
+  if (
+    take >= 0 &&
+    has(p.items[take], 'v:lift') &&
+    !has(p.items[take], 'v:take') &&
+    !/^(?:lift|levant|alz|peel|pick)/i.test(p.items[take]!.text)
+  )
+    return undefined
   // "plastic stuck down by the ice" tells how it is
   if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined

@@ -212,13 +212,18 @@ export const size = (p: Pool): Found | undefined => {
   if (p.items.some(i => i.sides) && verb < 0 && p.cat('dim') < 0) {
     // "north is 41 by 118"
     if (p.cat('pile') < 0 || p.find(i => hasCat(i, 'v')) >= 0) return undefined
+    // "over barn, 50 x 120": the sheet's
+    if (p.items.slice(0, p.cat('pile')).some(i => /^(?:over|on|onto|sobre|encima)$/i.test(i.text))) return undefined
   }
   const n = takeDims(p, out.slots)
   if (!n || out.slots.wallFt !== undefined) return undefined
   takePile(p, out)
   if (verb >= 0) p.takeAll('v:measure')
   p.takeAll('v:have', 'dim:height', 'dim:width', 'v:call')
-  takeWhere(p, false)
+  const where = takeWhere(p, false)
+  // "a tear 2 ft long by the ramp": kept for what was torn
+  if (where && n === 1 && Object.values(out.slots).every(v => typeof v !== 'number' || v < 12) && out.slots.heightFt === undefined)
+    out.slots.where = where
   takeColour(p)
   out.bias! += n >= 2 ? 1 : 0
   out.full = true

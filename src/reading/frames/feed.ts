@@ -47,6 +47,9 @@ export const feed = (p: Pool): Found | undefined => {
   if (bareOff && p.find(i => has(i, 'thing:left') || has(i, 'thing:face') || hasCat(i, 'dm') || hasCat(i, 'crop')) >= 0) return undefined
   if (p.find(i => has(i, 'thing:spoiled')) >= 0) return undefined
   if (take >= 0 && p.cat('mat') >= 0) return undefined
+  // "had to pull 40 tires off": a bare number that somebody takes counts no feed
+  if (base >= 0 && has(p.items[base], 'b:take') && p.cat('pile') < 0 && p.num(['lb', 'ton', 'ft', 'in', 'bucket', 'load', 'batch']) < 0)
+    return undefined
   if (take >= 0 && !mixed && p.num(['ft', 'in', 'bucket', 'load', 'batch', 'lb', 'ton']) < 0 && !hasVague(p)) return undefined
   // "ate 3 bowls of chili"
   if (p.cat('pile') < 0 && p.find((i, k) => i.num !== undefined && i.unit === undefined && countsUnknown(p, k)) >= 0) return undefined

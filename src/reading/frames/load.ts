@@ -10,6 +10,12 @@ import { type Found, hasVague, inLb, isEach, isPileToPile, takeColour, takePile,
 export const load = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   if (isPileToPile(p)) return undefined
+  const bare = p.cat('crop') < 0 && p.cat('box') < 0
+  // "threw 40 back on": of what was told before
+  if (bare && p.sense('back') >= 0 && p.cat('pile') < 0 && p.num(['load', ...WEIGHT]) < 0) return undefined
+  // "tiramos 3 botes": thrown away, unless it goes on a pile
+  if (bare && p.num(['bucket']) >= 0 && p.sense('v:pitch') >= 0 && p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === 'on') < 0)
+    return undefined
   if (p.find(i => hasCat(i, 'mat') && !hasCat(i, 'crop')) >= 0 && p.cat('crop') < 0) return undefined
   // "north took 9 ton of haylage": the pile is who took it
   const took = p.sense('v:take')

@@ -21,7 +21,9 @@ export const face = (p: Pool): Found | undefined => {
   if (p.find(i => hasCat(i, 'mat') || hasCat(i, 'what') || has(i, 'v:push') || MOVED.test(i.tokens[0]?.norm ?? '')) >= 0) return undefined
   if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
   // "took the face back another 2 feet"
-  if (f >= 0 && p.sense('v:take') >= 0 && p.sense('v:take') < f && p.sense('back', 'more') >= 0) return undefined
+  const took = p.sense('v:take')
+  if (f >= 0 && took >= 0 && took < f && p.find((i, k) => k > took && (has(i, 'back') || has(i, 'more') || has(i, 'off'))) >= 0)
+    return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
   if (f >= 0) p.takeAll('thing:face', 'thing:at')

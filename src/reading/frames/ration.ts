@@ -31,7 +31,11 @@ export const ration = (p: Pool): Found | undefined => {
     const n = p.num(['lb', 'ton', undefined, 'tonne', 'kg'], i => i.unit !== undefined || i.num! >= 100)
     if (n >= 0) {
       const i = p.take(n)!
-      out.slots.lbPerDay = i.unit === undefined ? i.num : inLb(i)
+      const lb = i.unit === undefined ? i.num! : inLb(i)!
+      // "6 batches a day at 1900 lb each"
+      const count = p.sense('each') >= 0 ? p.num(['batch', 'bucket']) : -1
+      out.slots.lbPerDay = count >= 0 ? lb * p.take(count)!.num! : lb
+      if (count >= 0) p.takeAll('each')
     }
     p.takeAll('per:day')
   }

@@ -36,6 +36,8 @@ export const weather = (p: Pool): Found | undefined => {
     ) >= 0
   )
     out.bias! -= 2
+  // "esta saliendo caliente el shop": the feed, not the day
+  if (kind === 'heat' && p.cat('pile') >= 0 && p.num(['degF', undefined]) < 0) return undefined
   // "blowing": a verb alone is not yet weather without a speed or a time
   out.slots.kind = kind
   p.takeAll(`sky:${kind}`)
@@ -49,6 +51,7 @@ export const weather = (p: Pool): Found | undefined => {
   // "3/4 of an inch of rain and wind got to 48 mph" is two: each measures its own
   const other = p.find(i => hasCat(i, 'sky') && !has(i, `sky:${kind}`))
   const mph = p.num(['mph'])
+  if (other >= 0 && p.items.filter(i => i.num !== undefined).length > 1) out.bias! -= 2
   if (mph >= 0 && kind !== 'wind' && other >= 0 && has(p.items[other], 'sky:wind')) out.bias! -= 2
   const inch = p.num(['in'])
   if (inch >= 0 && kind === 'wind' && other >= 0) out.bias! -= 2
