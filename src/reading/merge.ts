@@ -35,11 +35,12 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       a.slots.dmPct === undefined &&
       b.slots.dmPct !== undefined &&
       (b.slots.pile === undefined || a.slots.pile === undefined || b.slots.pile === a.slots.pile) &&
-      (b.slots.crop === undefined || b.slots.crop === a.slots.crop) &&
+      (b.slots.crop === undefined || a.slots.crop === undefined || b.slots.crop === a.slots.crop) &&
       !b.strange
     ) {
       a.slots.dmPct = b.slots.dmPct
       if (b.slots.pile !== undefined) a.slots.pile ??= b.slots.pile
+      if (b.slots.crop !== undefined && a.slots.box === undefined) a.slots.crop ??= b.slots.crop
       a.used += b.used
       acts.splice(k, 1)
       k--

@@ -21,6 +21,8 @@ const TELLING =
 /** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
 const deniesTelling = (items: Item[], at: number): boolean => items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm))
 
+const ALMOST = /^(?:bout|about|almost|nearly|just about|damn near|casi|por poco)$/
+
 /** A word of denial that denies nothing of the deed. */
 const affirms = (items: Item[], at: number, seg: Segment): boolean => {
   const word = items[at]!.text.toLowerCase()
@@ -67,7 +69,10 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'find:good') && !(has(i, 'm:no') && seg.act !== undefined && seg.act.frame !== 'check' && seg.act.frame !== 'damage'))
       continue
     const inside = k >= seg.from
-    if (has(i, 'but')) mood = 'fact'
+    // "was gonna feed 12k but the mixer broke": what is told behind it sets nothing right
+    if (has(i, 'but') && !(inside && items.slice(seg.from, k).some(x => hasCat(x, 'v') || hasCat(x, 'b')))) mood = 'fact'
+    // "bout dumped a load on barn": it did not come to that
+    if (inside && ALMOST.test(i.text.toLowerCase()) && hasCat(items[k + 1], 'v')) mood = 'denial'
     if (has(i, 'so') && inside && seg.act?.frame !== 'open' && items.slice(0, k).some(x => hasCat(x, 'v'))) return 'plan'
     if (has(i, 'm:hope')) return 'hope'
     // "si, di 11 mil": yes, not if

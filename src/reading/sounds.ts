@@ -74,6 +74,8 @@ const HEARD_AS = new Map(
     hechar: 'echar',
     hechando: 'echando',
     sinta: 'cinta',
+    knight: 'night',
+    knite: 'night',
   }),
 )
 

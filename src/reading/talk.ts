@@ -35,7 +35,7 @@ const values = (items: Item[]): Record<string, unknown> => {
     if (has(i, 'why:feed') || has(i, 'b:feed')) slots.why ??= 'feed'
     if (has(i, 'why:add') || has(i, 'b:put')) slots.why ??= 'add'
     if (has(i, 'find:good')) slots.finding ??= 'good'
-    if (has(i, 'find:trouble')) slots.finding ??= 'trouble'
+    if (has(i, 'find:trouble') && !has(i, 'fix:no')) slots.finding ??= 'trouble'
     if (i.sides) {
       slots.sides = i.sides
       continue
@@ -64,7 +64,11 @@ const values = (items: Item[]): Record<string, unknown> => {
   return slots
 }
 
+const SAID = /^(?:said|wrote|typed|dije|puse|escribi)$/
 const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
+
+/** "was 8" */
+const WAS = /^(?:(?:it|they|that) )?(?:was|were)$|^(?:era|eran|fue|fueron)$/i
 
 const SHORT = 6
 
@@ -91,6 +95,12 @@ const isWhy = (items: Item[], not: number): boolean => {
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
   if (!mayFix(all)) return undefined
+  // "make it 2. he only had 2 on the truck": what follows says only why
+  const stop = all.findIndex(i => has(i, 'stop'))
+  if (stop > 0 && stop < all.length - 1) {
+    const first = fixOf(all.slice(0, stop))
+    if (first && first.strength >= 2) return first
+  }
   const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark'))
   const said = items.filter(i => !isThin(i) || hasCat(i, 'fix'))
   // "and it was barn", "3 i mean"
@@ -171,10 +181,19 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (name?.senses.every(s => s === 'where:place'))
     return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
   // "wasn't dogs, it was coons"
-  const turned = items.findLastIndex((i, k) => k > 0 && has(i, 'fix:make'))
+  const turned = items.findLastIndex((i, k) => k > 0 && (has(i, 'fix:make') || (WAS.test(i.text) && has(items[k - 1], 'comma'))))
   if (has(items[0], 'm:no') && turned > 0 && content.length <= 6) {
     const good = values(items.slice(turned))
     const bad = values(items.slice(1, turned))
+    const keys = Object.keys(good)
+    if (keys.length && keys.every(k => k in bad && bad[k] !== good[k])) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
+  }
+  // "I said barn I meant shop"
+  const saidAt = items.findIndex(i => SAID.test(i.tokens.at(-1)!.norm))
+  const meantAt = items.findLastIndex((i, k) => k > saidAt + 1 && has(i, 'fix:make'))
+  if (saidAt >= 0 && meantAt > 0 && content.length <= 7) {
+    const good = values(items.slice(meantAt))
+    const bad = values(items.slice(saidAt, meantAt))
     const keys = Object.keys(good)
     if (keys.length && keys.every(k => k in bad && bad[k] !== good[k])) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
   }
@@ -208,6 +227,9 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (no !== 0 && items.some(i => has(i, 'total'))) return undefined
   // "we were supposed to put 6": a plan that came to nothing
   if (no !== 0 && items.some(i => has(i, 'm:plan')) && items.some(i => hasCat(i, 'v') || hasCat(i, 'b'))) return undefined
+  // "fueron 5 de maiz y 2 de alfalfa los que le vaciamos al arroyo" tells
+  const only = make >= 0 && no !== 0 && WAS.test(content[make]!.text)
+  if (only && content.some(i => i !== content[make] && (has(i, 'v:put') || has(i, 'v:feed')))) return undefined
   let right = items
   let wrong: Record<string, unknown> = {}
   if (not > 0) {
@@ -248,9 +270,6 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (strength <= 0) return undefined
   return { kind: 'change', slots, wrong, date: dates, strength }
 }
-
-/** "was 8" */
-const WAS = /^(?:(?:it|they|that) )?(?:was|were)$|^(?:era|eran|fue|fueron)$/i
 
 /** Values and nothing else, as a correction of the record that the message replies to. */
 export const bareFix = (all: Item[]): Fix | undefined => {

@@ -47,7 +47,7 @@ const RANGES: Record<string, Range[]> = {
     ['dmPct', 'pct', 15, 88],
   ],
   feed: [
-    ['lb', 'lb', 100, 150_000],
+    ['lb', 'lb', 100, 100_000],
     ['count', 'load', 0.1, 40],
     ['ft', 'ft', 0.05, 20],
   ],

@@ -36,7 +36,18 @@ export const EN_TENS: Record<string, number> = {
 }
 export const EN_SCALES: Record<string, number> = { hundred: 100, hunderd: 100, thousand: 1000, thousnd: 1000, grand: 1000 }
 /** Counted by name. */
-export const EN_COUNTS: Record<string, number> = { couple: 2, cpl: 2, cple: 2, coupl: 2, pair: 2, dozen: 12, doz: 12, dzn: 12 }
+export const EN_COUNTS: Record<string, number> = {
+  couple: 2,
+  cpl: 2,
+  cple: 2,
+  coupl: 2,
+  cupla: 2,
+  coupla: 2,
+  pair: 2,
+  dozen: 12,
+  doz: 12,
+  dzn: 12,
+}
 /** What dictation writes for a number; a number only where nothing else fits. */
 export const EN_HOMOPHONES: Record<string, number> = {
   to: 2,

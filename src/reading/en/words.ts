@@ -42,7 +42,7 @@ export const EN_WORDS: Record<string, string> = {
   'v:buy':
     'were delivered, was delivered, got delivered, bot, boght, bought, picked up, got in, ordered in, came in, received, purchased, brought home, got',
   'v:have':
-    'hve, hav, we hve, have, got, have got, we have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count, down to, were down to, we are down to, im down to',
+    'hve, hav, we hve, have, got, have got, we have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count, down to, were down to, we are down to, im down to, only got, only have, we only got, we only have, all we got is, all we have is',
   'v:use': 'used, used up, using, went thru, lost, tore up, threw away',
   'v:measure':
     'meas, measrd, msrd, measured, measurd, came out, came out to, comes to, taped out, taped out at, measures, measuring, ended up, stepped off, paced off, wound up, turned out',

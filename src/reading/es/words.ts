@@ -17,7 +17,7 @@ export const ES_WORDS: Record<string, string> = {
   'v:roll':
     'hice pa atras, hicimos pa atras, hizo pa atras, hicieron pa atras, jale pa atras, jalamos pa atras, recorri pa atras, enrolle, enrollamos, enrollaron, enrollo, doble, doblamos, doblaron, recorri, recorrimos, recogimos, recogi, jale, jalamos, jale pa tras, jalamos para atras, hicimos para atras, hice para atras, levantamos, destapamos, destape, retiramos, recorrio, arrollamos, hacer para atras, hicimos pa tras, hice pa tras',
   'v:patch':
-    'quedaron tapados, quedaron tapadas, parche, parchamos, parcharon, parcho, parchie, parchee, parcheamos, remende, remendamos, repare, reparamos, repararon, arregle, arreglamos, arreglaron, tape con cinta, tapamos con cinta, pegue, pegamos, puse cinta, le puse cinta, pusimos cinta, le pusimos cinta, parchado, parchada, parchados, parchadas, reparado, reparada, reparados, reparadas, remendado, remendada, remendados, remendadas, arreglado, arreglada, arreglados, arregladas, ya parche, parchando, parchaos, emparche, encinte, tape los hoyos, cerre, cerramos, ya quedaron parchados, quedaron parchados, quedo parchado, quedo parchada, tape, tapamos, taparon, componer, compuse, compusimos',
+    'quedaron tapados, quedaron tapadas, parche, parchamos, parcharon, parcho, parchie, parchee, parcheamos, remende, remendamos, repare, reparamos, repararon, arregle, arreglamos, arreglaron, tape con cinta, tapamos con cinta, pegue, pegamos, puse cinta, le puse cinta, pusimos cinta, le pusimos cinta, parchado, parchada, parchados, parchadas, reparado, reparada, reparados, reparadas, remendado, remendada, remendados, remendadas, arreglado, arreglada, arreglados, arregladas, ya parche, parchando, parchaos, emparche, encinte, tape los hoyos, cerre, cerramos, ya quedaron parchados, quedaron parchados, quedo parchado, quedo parchada, tape, tapamos, taparon, componer, compuse, compusimos, le pegue cinta, les pegue cinta, pegue cinta, pegamos cinta, le pegamos cinta, pegaron cinta, le pego cinta',
   'b:patch': 'parchar, reparar, arreglar, parcha',
   'v:check':
     'pase viendo, pase a ver, pase revisando, pasamos viendo, pasamos a ver, pasamos revisando, anduve viendo, fui a ver, fuimos a ver, di la vuelta viendo, le di la vuelta, le dimos la vuelta, le di una vuelta, le dimos una vuelta, le di vuelta, le dimos vuelta, una checada, le dimos una checada, le di una checada, le echamos un ojo, revise, revisamos, revisaron, reviso, cheque, checamos, checaron, checo, di la vuelta, dimos la vuelta, camine, caminamos, inspeccione, mire, miramos, vi, vimos, le eche un ojo, chequie, chequee, chequeamos, checke, recorri, recorrimos, rebise, rebisamos, revisando, anduve viendo, fui a ver, fuimos a ver, pase a ver, checando, ya revise, andube viendo, revisados, revisadas, checkie, chekie, cheke, se ve, se ven, di una vuelta, dimos una vuelta, les di la vuelta, les di una vuelta, les dimos la vuelta, les dimos una vuelta',
@@ -35,12 +35,12 @@ export const ES_WORDS: Record<string, string> = {
     'salio, salio en, salio a, salio con, dio, analisis, prueba, analisis de, la prueba, probamos, probe, examen, tiene, trae, viene, el laboratorio, laboratorio, muestra, anda en, esta en, esta a, marco, midio, salieron, me dio, nos dio, calo, cale, calamos',
   'v:buy': 'compre, compramos, compraron, compro, llegaron, llego, traje, trajimos, trajo, consegui, conseguimos, recibimos, nos llegaron',
   'v:have':
-    'tenemos, hay, quedan, tengo, nos quedan, ay, conte, contamos, quedan todavia, tenemos todavia, todavia hay, todavia tenemos, son',
+    'tenemos, hay, quedan, tengo, nos quedan, ay, conte, contamos, quedan todavia, tenemos todavia, todavia hay, todavia tenemos, son, solo tenemos, nomas tenemos, nada mas tenemos, solo hay, nomas hay, solo nos quedan, nomas nos quedan',
   'v:use': 'use, usamos, gaste, gastamos, usaron, gastaron, ocupamos, ocupe, se usaron, se gastaron, perdimos',
   'v:measure':
     'medi, medimos, mide, midio, midieron, quedo, quedo de, salio, salio de, son, es, tiene, mido, medida, mides, miden, pase la cinta, pasamos la cinta, le pase la cinta, le pasamos la cinta, medi con la cinta',
   'v:remind':
-    'recordame, acordame, avisame, poneme un recordatorio, haceme acordar, ponme un recordatorio, pon un recordatorio, hazme un recordatorio, avisame, avisanos, avisenme, avisenos, recuerdame, recordarme, acuerdame, recuerdanos, recuerda, que no se me olvide, recuerdenme, recordatorio, acuerdenme, recuerdele, recuerdale, hazme acordar, no me dejes olvidar, acuerdanos',
+    'recordame, acordame, avisame, poneme un recordatorio, haceme acordar, ponme un recordatorio, pon un recordatorio, hazme un recordatorio, avisame, avisanos, avisenme, avisenos, recuerdame, recordarme, acuerdame, recuerdanos, recuerda, que no se me olvide, recuerdenme, recordatorio, acuerdenme, recuerdele, recuerdale, hazme acordar, no me dejes olvidar, acuerdanos, acuerdame de',
   'v:note': 'nota, apunta, anota, notas, apuntale, para que quede, apunta esto, anota esto',
   'v:new':
     'nueva pila, pila nueva, nuevo monton, empezamos pila, empezamos una pila, empezar pila, haz una pila, hacer una pila, otra pila, nueva, nuevo, empezamos una pila nueva, empezamos pila nueva, vamos a hacer una pila, empiezo pila, agrega una pila, monton nuevo, silo nuevo, crear pila, crea una pila, empece una pila, empece pila, abre una pila nueva, agrega pila, pila nueva que se llama',
@@ -171,7 +171,8 @@ export const ES_WORDS: Record<string, string> = {
   'sky:rain':
     'lluvia, llovieron, llovio, aguacero, llover, llovizna, lluvias, yovio, llobio, agua de lluvia, tormenta, lloviendo, yuvia, chubasco, aguaceros, de lluvia, lluvio, yobio, agua',
   'sky:snow': 'nieve, nevo, nevada, nevando, niebe, nebo',
-  'sky:freeze': 'helada, helo, heladas, congelo, se congelo, ielo, elada, elo, hielo, escarcha, heló, congelado, yelo, helando',
+  'sky:freeze':
+    'helada, helo, heladas, congelo, se congelo, ielo, elada, elo, hielo, escarcha, heló, congelado, yelo, helando, amanecio helado, amanecio helando, amanecio congelado',
   'sky:thaw': 'deshielo, deshelo, se derritio, descongelo, deshielando, se deshelo, desielo, derritiendo, derritio, se descongelo',
   'sky:heat': 'calor, caloron, mucho calor, calorón, caliente',
   'stone:0.25': 'chicharo, chicharos',

@@ -12,6 +12,8 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp, start = 0)
       has(i, 'where:place') &&
       (allowUnknown || !hasCat(i, 'pile')) &&
       !(has(i, 'with') && (hasCat(p.items[k + 1], 'item') || hasCat(p.items[k + 1], 'mat')))
+    // "w skidsteer" is with it
+    if (/^w$/i.test(i.text) && !has(p.items[k + 1], 'where:place')) continue
     const led = has(i, 'prepWhere')
     // "left two holes by the wall": made them
     if (
