@@ -27,7 +27,19 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = 1; k < acts.length; k++) {
     const a = acts[k - 1]!.act
     const b = acts[k]!.act
-    if (acts[k - 1]!.sentence !== acts[k]!.sentence || a.mood !== b.mood) continue
+    if (a.mood !== b.mood) continue
+    // "caught the cover on shop with the skid steer. one hole"
+    const goesOn =
+      a.frame === 'damage' &&
+      b.frame === 'damage' &&
+      acts[k]!.sentence - acts[k - 1]!.sentence === 1 &&
+      a.slots.cause !== 'unknown' &&
+      (a.slots.what === undefined || a.implied === true) &&
+      a.slots.count === undefined &&
+      b.slots.cause === 'unknown' &&
+      b.slots.count !== undefined
+    if (acts[k - 1]!.sentence !== acts[k]!.sentence && !goesOn) continue
+    if (goesOn) a.full ||= b.full
     // "8 loads on north, running 42 percent dry matter"
     if (
       a.frame === 'load' &&

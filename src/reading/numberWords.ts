@@ -42,7 +42,8 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
     } else if (t !== undefined) {
       if (group === undefined) group = t
       else if (group >= 100 && group % 100 === 0) group += t
-      else if (group > 0 && group < 20 && total === 0) group = group * 100 + t
+      // "eleven thousand one fifty"
+      else if (group > 0 && group < (total === 0 ? 20 : 10)) group = group * 100 + t
       else break
       k++
     } else if (h !== undefined) {

@@ -84,10 +84,12 @@ export const slipOf = (lexicon: Lexicon, word: string): string | undefined => {
     if (turned) return turned
   }
   if (word.length >= 5) {
-    for (const s of lexicon.singles) {
-      if (s[0] !== word[0] || Math.abs(s.length - word.length) > 1) continue
-      if (distance(s, word) === 1 || isTurned(s, word)) return s
-    }
+    const near = lexicon.singles.filter(
+      s => s[0] === word[0] && Math.abs(s.length - word.length) <= 1 && (distance(s, word) === 1 || isTurned(s, word)),
+    )
+    // "puled" is pulled, not piled: letters exchanged, then one left out or doubled, before a wrong one
+    const same = near.find(s => isTurned(s, word)) ?? near.find(s => skeleton(s) === skeleton(word) && s.length !== word.length) ?? near[0]
+    if (same) return same
   }
   const all = (indexOf(lexicon).skeletons.get(skeleton(word)) ?? []).filter(w => isShort(word, w)).sort((a, b) => a.length - b.length)
   // words with a meaning of their own before words that only stand in phrases

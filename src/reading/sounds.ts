@@ -75,6 +75,8 @@ const HEARD_AS = new Map(
     hechando: 'echando',
     sinta: 'cinta',
     knight: 'night',
+    qtr: 'quarter',
+    qrtr: 'quarter',
     knite: 'night',
   }),
 )

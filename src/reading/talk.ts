@@ -55,6 +55,7 @@ const values = (items: Item[]): Record<string, unknown> => {
     } else if (i.unit === 'ft') slots.feet = i.num
     else if (i.unit === 'in') slots.inches = i.num
     else if (i.unit === 'mph') slots.mph = i.num
+    else if (i.unit === 'hour') slots.hours = i.num
     else if (i.unit === 'pct' || hasCat(items[k + 1], 'dm')) {
       const wet = valueOf(items[k + 1], 'dm') === 'wet'
       slots.dmPct = wet ? 100 - i.num : i.num
@@ -70,6 +71,7 @@ const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|
 /** "was 8" */
 const WAS = /^(?:(?:it|they|that) )?(?:was|were)$|^(?:era|eran|fue|fueron)$/i
 
+const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
 const SHORT = 6
 
 /** False where nothing in a longer message can set right what was said before; most messages are let go here. */
@@ -95,8 +97,9 @@ const isWhy = (items: Item[], not: number): boolean => {
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
   if (!mayFix(all)) return undefined
-  // "make it 2. he only had 2 on the truck": what follows says only why
-  const stop = all.findIndex(i => has(i, 'stop'))
+  // "make it 2. he only had 2 on the truck", "make that three, he threw one in": what follows says only why
+  const led = all.slice(0, 2).some(i => has(i, 'fix:make') && LEADS_FIX.test(i.text))
+  const stop = all.findIndex((i, k) => has(i, 'stop') || (led && k > 1 && has(i, 'comma') && !all.slice(k).some(x => hasCat(x, 'fix'))))
   if (stop > 0 && stop < all.length - 1) {
     const first = fixOf(all.slice(0, stop))
     if (first && first.strength >= 2) return first

@@ -248,7 +248,8 @@ export const EN_WORDS: Record<string, string> = {
     'went around us, went right around us, missed us, missed us completely, skipped us, went north of us, went south of us, passed us by, not, didnt, dint, havent, hasnt, wasnt, no, never, dont, doesnt, isnt, nobody, none, wont, arent, cant, couldnt, did not, have not, has not, was not, no one, noone, aint, werent, without, nothing, missed, skipped, yet to, didn t, hadnt, forgot to, instead of, rather than, neither, no need, avoid, nary, nary a, nary a stone, nary a drop, not a drop, not a drop of, not a stone of, not a stone',
   'm:hope':
     'would be nice, it would be nice, sure would be nice, itd be nice, wish we could, hope, hoping, hopefully, wish, pray, praying, fingers crossed, hopin, lets hope, knock on wood, better not',
-  aside: 'between the two of us, the two of us, between us, counted twice, counted them twice, counted em twice, two times over',
+  aside:
+    'between the two of us, the two of us, between us, counted twice, counted them twice, counted em twice, two times over, scale sheet, time sheet, sheet of paper, feed sheet, the scale sheet, tally sheet',
   'm:plan':
     'waiting on, waiting for, waitin on, waitin for, tell, was going to, were going to, wanted to, meant to feed, was gonna, were gonna, gonna, going to, will, ill, well will, tomorrow, tmrw, need to, needs to, have to, gotta, got to, plan to, planning to, planning on, want to, wanna, lets, lets go, might, may, maybe, should, shall, supposed to, about to, wants to, ought to, later, would, could, can, must, thinking of, thinking about, figured we would, fixing to, fixin to, i will, we will, be sure to, dont forget, please, plan, next week, someday, would like to, looking to, remember, intend to, ready to, trying to, need, needs, wont be, will be, probably, better, time to, had better, aim to, meaning to',
   'm:if':

@@ -3,6 +3,7 @@ import { isThin, type Pool } from '../pool.ts'
 import { type Found, inFt, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
+const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
 const SHEETS = new Set(['plastic', 'second plastic', 'barrier film', 'tarp'])
 
 /** The number that counts a material: right before it, or right after. */
@@ -216,6 +217,12 @@ export const cover = (p: Pool): Found | undefined => {
   p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use', 'v:lift', 'v:push')
   out.order = verb < 0 && bare < 0 && roll < 0 && take < 0 && put < 0 && !noWord
   takePile(p, out)
+  // "covered south with the 50x150": no pile we know, and no side of one
+  const named = verb >= 0 && out.slots.pile === undefined && out.strange === undefined ? p.items[verb + 1] : undefined
+  if (named && has(named, 'where:place') && p.free(verb + 1) && SIDES.test(named.text) && !has(p.items[verb + 2], 'where:place')) {
+    p.take(verb + 1)
+    out.strange = named.text.toLowerCase()
+  }
   let vague = false
   for (const { i, k } of mats) {
     if (!p.free(k)) continue

@@ -71,7 +71,7 @@ const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).j
 
 const NOT_NAME = /^(the|a|an|la|el|al|del|los|las|uh|um|so|ok|okay|its|it|is|un|una)$/
 const PLAIN_PILE = /^(?:piles?|pilas?|monton|montones)$/
-const HESITATES = /^(uh|um|er|eh|este|thats|its)$/
+const HESITATES = /^(uh|um|er|eh|este|thats|thatll|itll|its|gonna)$/
 
 const isBeforeName = (i: Item): boolean => has(i, 'on') || NOT_NAME.test(i.tokens[0]!.norm) || PLAIN_PILE.test(i.tokens[0]!.norm)
 

@@ -22,7 +22,7 @@ export const face = (p: Pool): Found | undefined => {
   if (f >= 0 && p.relation(f) === 'off' && p.sense('v:take', 'v:feed') >= 0) return undefined
   // "took the face back another 2 feet"
   const took = p.sense('v:take')
-  if (f >= 0 && took >= 0 && took < f && p.find((i, k) => k > took && (has(i, 'back') || has(i, 'more') || has(i, 'off'))) >= 0)
+  if (f >= 0 && took >= 0 && took < f && p.find((i, k) => k > took && (has(i, 'back') || has(i, 'more') || /^off/i.test(i.text))) >= 0)
     return undefined
   const i = p.take(n)!
   if (has(i, 'range')) out.vague = true
