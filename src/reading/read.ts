@@ -58,8 +58,10 @@ const toldFirst = (run: Item[], mark: boolean): number => {
   for (let k = run.length - 2; k > 1; k--) {
     if (!has(run[k], 'comma')) continue
     const told = run.slice(0, k)
-    if (!told.some(i => i.senses.some(s => s.startsWith('v:')) || (i.num !== undefined && HAULED.has(i.unit ?? '')))) continue
-    if (!told.some(i => i.num !== undefined)) continue
+    // "rdy to cover, how big a sheet": nothing is told, and what is asked is
+    const idle = !told.some(i => i.num !== undefined || i.sides || i.senses.some(s => s.startsWith('v:')))
+    if (!idle && !told.some(i => i.senses.some(s => s.startsWith('v:')) || (i.num !== undefined && HAULED.has(i.unit ?? '')))) continue
+    if (!idle && !told.some(i => i.num !== undefined)) continue
     if (!isQuestion(told, false) && isQuestion(run.slice(k + 1), false) && (mark || run.slice(k + 1).some(i => hasCat(i, 'q'))))
       return k + 1
   }

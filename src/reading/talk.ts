@@ -72,6 +72,7 @@ const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|
 const WAS = /^(?:(?:it|they|that) )?(?:was|were)$|^(?:era|eran|fue|fueron)$/i
 
 const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
+const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
 
 /** False where nothing in a longer message can set right what was said before; most messages are let go here. */
@@ -226,6 +227,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     !(not > 0 && (content.length <= 5 || (not <= 4 && isWhy(items, not))))
   )
     return undefined
+  // "thats 32 in there now right": a sum too
+  if (no !== 0 && make >= 0 && IN_THERE.test(items.map(i => i.text.toLowerCase()).join(' '))) return undefined
   // "that's 9 loads in all today": a sum, to be asked about
   if (no !== 0 && items.some(i => has(i, 'total'))) return undefined
   // "we were supposed to put 6": a plan that came to nothing

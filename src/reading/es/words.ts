@@ -268,7 +268,7 @@ export const ES_WORDS: Record<string, string> = {
   'qt:mix':
     'mezcla, esta hecho, esta hecha, porcentaje de, que porcentaje, proporcion, que mezcla, relacion, mescla, revoltura, capas, porcentaje de cada, cuanto de cada',
   'qt:checks':
-    'que toca, que nos toca, que falta por hacer, que falta hacer, que nos falta por hacer, que nos falta hacer, que queda por hacer, que hay que hacer, pendiente, pendientes, revisamos, revisaron, reviso, checamos, checaron, ultima revision, revision, revisado, revisada, checaron, revise, checo, revisar, toca revisar, rebisaron, checado',
+    'que toca, que nos toca, que falta por hacer, que falta hacer, que nos falta por hacer, que nos falta hacer, que queda por hacer, que hay que hacer, pendiente, pendientes, revisamos, revisaron, reviso, checamos, checaron, ultima revision, revision, revisado, revisada, checaron, revise, checo, revisar, toca revisar, rebisaron, checado, falta por revisar, falta revisar, falta por checar, falta checar, faltan por revisar, faltan de revisar',
   'qt:loss':
     'echa a perder, echando a perder, perdido, se ha perdido, perdiendo, perdemos, perdida, merma, perdidas, desperdiciando, pierde, mermas, se pierde, se esta perdiendo',
   'qt:supplies': 'tenemos, hay, quedan, nos quedan, tengo, inventario, sobran, ay, todavia hay, llantas hay, existencias',
