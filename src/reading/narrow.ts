@@ -17,9 +17,21 @@ const isLedTo = (items: Item[], k: number): boolean => {
   return has(items[at], 'prepWhere')
 }
 
+const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'what:loose edge'])
+const WORDS = new Set(['were', 'dry', 'off', 'mess', 'tired'])
+
 /** What the word at `k` means beside what stands around it; undefined where nothing is ruled out. */
 const meant = (items: Item[], k: number): string[] | undefined => {
   const i = items[k]!
+  // most words mean the same whatever stands beside them
+  if (
+    i.num === undefined &&
+    !i.senses.some(s => LEANING.has(s)) &&
+    !WORDS.has(i.tokens[0]?.norm ?? '') &&
+    !hasCat(i, 'crop') &&
+    !hasCat(i, 'animal')
+  )
+    return undefined
   // "3rd cut": which one it is, not what was done
   if (has(i, 'cutword') && i.senses.some(s => CUT_IS.has(s)) && (hasCat(items[k - 1], 'say') || items[k - 1]?.ordinal))
     return i.senses.filter(s => !CUT_IS.has(s))
