@@ -248,7 +248,7 @@ export const small = (acts: { act: Act; sentence: number }[]): void => {
   for (const { act } of acts) if (act.frame === 'size') delete act.slots.where
 }
 /** No side of a pile is shorter, ft. Common practice, no source. */
-const LEAST_PILE_FT = 12
+export const LEAST_PILE_FT = 12
 
 /** Frames whose pile is likely one and the same in one breath. */
 const PLACED: Record<string, number> = {

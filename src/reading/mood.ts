@@ -21,7 +21,8 @@ const TELLING =
 /** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
 const deniesTelling = (items: Item[], at: number): boolean => items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm))
 
-const ALMOST = /^(?:bout|about|almost|nearly|just about|damn near|casi|por poco)$/
+/** Words before a deed or an end that did not quite come: "bout dumped a load", "shop is about gone". */
+export const ALMOST = /^(?:(?:is|was|its) )?(?:bout|about|almost|nearly|just about|near|pretty near|damn near|casi|ya casi|por poco)$/
 
 /** A word of denial that denies nothing of the deed. */
 const affirms = (items: Item[], at: number, seg: Segment): boolean => {

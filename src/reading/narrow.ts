@@ -39,8 +39,8 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   const grew = hasCat(i, 'crop') && FIELD_WORD.test(i.text.toLowerCase())
   if (grew && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))) return i.senses.filter(s => !s.startsWith('crop:'))
   // "went over on the creek": hauled there; "went over creek" looked at it
-  if (has(i, 'v:check') && /^went over$/.test(i.text.toLowerCase()) && has(items[k + 1], 'on')) return HAULED
-  if (/^we['’]re$/i.test(i.text)) return REACHED
+  if (has(i, 'v:check') && /^went over$/.test(i.text.toLowerCase()) && has(items[k + 1], 'on')) return PUT
+  if (/^we['’]re$/i.test(i.text)) return FILLER
   // "load 15 was wet": which one it was
   if (
     i.num !== undefined &&
@@ -51,17 +51,17 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   )
     return LABEL
   // "fed 4 batches, about 2800 a batch": of each
-  if (i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100) return ['each']
+  if (i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100) return OF_EACH
   // "126 milking and 18 dry"
   if (/^dry$/i.test(i.text) && items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')))
     return DRY
   // "40 bags round the edge": where they lie
   if (has(i, 'what:loose edge') && has(i, 'where:place') && isLedTo(items, k)) return PLACE
   // "tires rolled off": nobody rolled a sheet
-  if (has(i, 'v:roll') && has(items[k - 1], 'mat:tires') && /^off$/i.test(items[k + 1]?.text ?? '')) return REACHED
-  if (/^off$/i.test(i.text) && has(items[k - 1], 'v:roll') && has(items[k - 2], 'mat:tires')) return REACHED
+  if (has(i, 'v:roll') && has(items[k - 1], 'mat:tires') && /^off$/i.test(items[k + 1]?.text ?? '')) return FILLER
+  if (/^off$/i.test(i.text) && has(items[k - 1], 'v:roll') && has(items[k - 2], 'mat:tires')) return FILLER
   // "coon tracks all over": nobody did harm
-  if (hasCat(i, 'animal') && /^(?:tracks?|prints?|poop|huellas?)$/.test(items[k + 1]?.text.toLowerCase() ?? '')) return REACHED
+  if (hasCat(i, 'animal') && /^(?:tracks?|prints?|poop|huellas?)$/.test(items[k + 1]?.text.toLowerCase() ?? '')) return FILLER
   // dictation's "mess" is the mesh where it is laid or lifted, and "tired" are tires where they are counted
   if (
     /^mess$/i.test(i.text) &&
@@ -71,14 +71,15 @@ const meant = (items: Item[], k: number): string[] | undefined => {
     return MESH
   if (/^tired$/i.test(i.text) && items[k - 1]?.num !== undefined) return TIRES
   // "la cara va a 8 metros"
-  if (has(i, 'm:plan') && /^va a$/.test(i.text.toLowerCase()) && items[k + 1]?.num !== undefined) return REACHED
+  if (has(i, 'm:plan') && /^va a$/.test(i.text.toLowerCase()) && items[k + 1]?.num !== undefined) return FILLER
   // "wind got to 48": reached, no plan
-  if (has(i, 'm:plan') && items[k + 1]?.num !== undefined && GOT_TO.test(i.text.toLowerCase())) return REACHED
+  if (has(i, 'm:plan') && items[k + 1]?.num !== undefined && GOT_TO.test(i.text.toLowerCase())) return FILLER
   return undefined
 }
-const REACHED = ['filler']
+const FILLER = ['filler']
 const LABEL = ['label']
-const HAULED = ['v:put']
+const OF_EACH = ['each']
+const PUT = ['v:put']
 const PLACE = ['where:place']
 const DRY = ['group:dry']
 const HAULS = new Set(['load', 'bucket', 'batch'])
@@ -89,23 +90,26 @@ const TIRES = ['mat:tires']
 
 const isBare = (i: Item): boolean => i.num !== undefined && i.unit === undefined && !i.ordinal
 
+/** What the item at `k` is beside its neighbours; undefined where it stays as it is. */
+const changed = (items: Item[], k: number): Item | undefined => {
+  const i = items[k]!
+  // "temp dropped to 14 last night"
+  if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { ...i, unit: 'degF' }
+  const senses = meant(items, k)
+  if (!senses) return undefined
+  // a label and "a batch" behind an amount count nothing
+  const uncounted = senses === LABEL || senses === OF_EACH ? { num: undefined, unit: undefined } : undefined
+  return { ...i, ...uncounted, senses, cats: undefined, weight: undefined }
+}
+
 /** The items with the senses gone that their neighbours rule out. */
 export const narrowed = (items: Item[]): Item[] => {
   let out = items
   for (let k = 0; k < items.length; k++) {
-    const senses = meant(items, k)
-    // "temp dropped to 14 last night"
-    const degrees = isBare(items[k]!) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))
-    if (!senses && !degrees) continue
-    if (degrees) {
-      if (out === items) out = [...items]
-      out[k] = { ...items[k]!, unit: 'degF' }
-      continue
-    }
-    if (!senses) continue
+    const item = changed(items, k)
+    if (!item) continue
     if (out === items) out = [...items]
-    const each = senses[0] === 'each' || senses === LABEL ? { num: undefined, unit: undefined } : undefined
-    out[k] = { ...items[k]!, ...each, senses, cats: undefined, weight: undefined }
+    out[k] = item
   }
   return out
 }

@@ -1,6 +1,6 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
-import { type Found, inFt, takeColour, takePile, takeVague } from './slots.ts'
+import { type Found, inFt, isAway, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
 const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
@@ -69,9 +69,7 @@ export const cover = (p: Pool): Found | undefined => {
   const bare = p.sense('v:uncover')
   const verb = p.sense('v:cover')
   // "lifted the net off lane": a sheet or net that people lift is taken off
-  const take = p.find(
-    i => has(i, 'v:take') || (has(i, 'v:lift') && p.find(x => has(x, 'off') && /^(?:off|out|de|del)\b/i.test(x.text)) >= 0),
-  )
+  const take = p.find(i => has(i, 'v:take') || (has(i, 'v:lift') && p.find(isAway) >= 0))
   const put = p.find(
     i =>
       has(i, 'v:put') ||

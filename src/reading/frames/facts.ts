@@ -1,4 +1,5 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
+import { LEAST_PILE_FT } from '../join.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { takeCrop } from './crop.ts'
 import { takeDm } from './dryMatter.ts'
@@ -222,7 +223,12 @@ export const size = (p: Pool): Found | undefined => {
   p.takeAll('v:have', 'dim:height', 'dim:width', 'v:call')
   const where = takeWhere(p, false)
   // "a tear 2 ft long by the ramp": kept for what was torn
-  if (where && n === 1 && Object.values(out.slots).every(v => typeof v !== 'number' || v < 12) && out.slots.heightFt === undefined)
+  if (
+    where &&
+    n === 1 &&
+    Object.values(out.slots).every(v => typeof v !== 'number' || v < LEAST_PILE_FT) &&
+    out.slots.heightFt === undefined
+  )
     out.slots.where = where
   takeColour(p)
   out.bias! += n >= 2 ? 1 : 0

@@ -1,6 +1,6 @@
 import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
-import { type Found, takeColour, takePile, takeVague } from './slots.ts'
+import { type Found, isAway, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
 const whatOf = (i: Item): string | undefined => valueOf(i, 'what')
@@ -37,7 +37,7 @@ export const damage = (p: Pool): Found | undefined => {
   const byHand =
     lift >= 0 &&
     sheet > lift &&
-    p.find((i, k) => k > sheet && has(i, 'off') && /^(?:off|out|de|del)\b/i.test(i.text)) > sheet &&
+    p.find((i, k) => k > sheet && isAway(i)) > sheet &&
     p.items.slice(0, lift).every(isThin) &&
     /^lift/.test(p.items[lift]!.tokens[0]!.norm)
   if (byHand) return undefined

@@ -1,4 +1,5 @@
 import { has, hasCat, valueOf } from '../item.ts'
+import { ALMOST } from '../mood.ts'
 import type { Pool } from '../pool.ts'
 import { amount, takeAmount } from './amounts.ts'
 import { takeCrop } from './crop.ts'
@@ -38,8 +39,6 @@ export const face = (p: Pool): Found | undefined => {
   out.full = true
   return out
 }
-
-const ALMOST = /^(?:(?:is|was|its) )?(?:about|almost|nearly|just about|near|casi|ya casi|pretty near|damn near)$/
 
 /** Nothing left. */
 export const empty = (p: Pool): Found | undefined => {

@@ -95,6 +95,9 @@ export const isPileToPile = (p: Pool): boolean => {
   return from && onto
 }
 
+/** "off", "out of", "de": away from something, and no mere "of". */
+export const isAway = (i: Item): boolean => has(i, 'off') && /^(?:off|out|de|del)\b/i.test(i.text)
+
 const nextSolid = (p: Pool, k: number): number => {
   let j = k + 1
   while (p.items[j] && isThin(p.items[j]!)) j++
