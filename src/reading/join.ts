@@ -171,7 +171,11 @@ export const finished = (acts: { act: Act; sentence: number }[]): void => {
     const { act, sentence } = acts[k]!
     if (act.frame !== 'empty') continue
     const load = acts.find(
-      a => a.sentence === sentence && a.act.frame === 'load' && (a.act.slots.pile ?? act.slots.pile) === act.slots.pile,
+      a =>
+        a.sentence === sentence &&
+        a.act.frame === 'load' &&
+        // a load with no pile of its own goes on there only where it is more of the same
+        (a.act.slots.pile === undefined ? a.act.more === true : a.act.slots.pile === act.slots.pile),
     )
     if (!load) continue
     load.act.slots.pile ??= act.slots.pile
