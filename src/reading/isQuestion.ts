@@ -22,6 +22,8 @@ const TELLING = new Set(
 )
 
 const WOULD_SAY = /(?:would (?:you|u|ya) say|(?:do )?(?:you|u|ya) (?:think|figure|reckon)|no crees|tu que dices|que dices)$/
+/** The words that such a phrase ends with. */
+const SAYING = new Set(['say', 'think', 'figure', 'reckon', 'crees', 'dices'])
 const lastWords = (items: Item[]): string =>
   items
     .slice(-4)
@@ -45,7 +47,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
   }
-  if (WOULD_SAY.test(lastWords(items)) && items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))) return true
+  if (SAYING.has(items.at(-1)?.tokens.at(-1)?.norm ?? '') && WOULD_SAY.test(lastWords(items)) && items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))) return true
   const { says, telling } = cuesIn(items)
   if (says) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')

@@ -8,9 +8,18 @@ export interface Phrase {
   es: string[]
 }
 
+/** What one word begins. */
+interface Start {
+  alone?: Phrase
+  /** Longest first. */
+  longer: Map<string, Phrase[]>
+}
+
 export interface Lexicon {
   /** Phrases by first word, longest first. */
   byFirst: Map<string, Phrase[]>
+  /** For each first word, what it means alone and its longer phrases by their second word. */
+  starts: Map<string, Start>
   /** Single words with what they mean, for mending slips. */
   singles: string[]
   /** Single words that no English table has. */
@@ -34,6 +43,15 @@ const add = (byKey: Map<string, Phrase>, table: Record<string, string>, lang: 'e
   }
 }
 
+const startOf = (list: Phrase[]): Start => {
+  const longer = new Map<string, Phrase[]>()
+  for (const p of list) {
+    const second = p.words[1]
+    if (second !== undefined) longer.set(second, [...(longer.get(second) ?? []), p])
+  }
+  return { alone: list.find(p => p.words.length === 1), longer }
+}
+
 /** Builds the look-up from word tables. */
 export const buildLexicon = (en: Record<string, string>, es: Record<string, string>): Lexicon => {
   const byKey = new Map<string, Phrase>()
@@ -46,13 +64,14 @@ export const buildLexicon = (en: Record<string, string>, es: Record<string, stri
     else byFirst.set(p.words[0]!, [p])
   }
   for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length)
+  const starts = new Map([...byFirst].map(([word, list]) => [word, startOf(list)]))
   const singles = [...byKey.values()]
     .filter(p => p.words.length === 1 && p.words[0]!.length >= 5 && [...p.en, ...p.es].some(s => s !== 'filler'))
     .map(p => p.words[0]!)
   const onlySpanish = new Set(
     [...byKey.values()].filter(p => p.words.length === 1 && p.es.length > 0 && p.en.length === 0).map(p => p.words[0]!),
   )
-  return { byFirst, singles, onlySpanish }
+  return { byFirst, starts, singles, onlySpanish }
 }
 
 export const LEXICON = buildLexicon(EN_WORDS, ES_WORDS)

@@ -128,8 +128,9 @@ export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | 
       return { from: i, to: i + e.words.length, kind: e.kind, name: e.name, slip: false, senses: e.senses }
   }
   // a possessive or a run-together: "shops", "northpile"
-  const bare = tokens[i]!.norm.replace(/(?:s|pile)$/, '')
-  if (bare !== tokens[i]!.norm && bare.length >= 3) {
+  const { norm } = tokens[i]!
+  const bare = norm.endsWith('s') ? norm.slice(0, -1) : norm.endsWith('pile') ? norm.slice(0, -4) : ''
+  if (bare.length >= 3) {
     const e = index.byFirst
       .get(bare)
       ?.find(x => x.words.length === 1 && (x.kind === 'pile' || (x.kind === 'person' && /['’]s$/i.test(tokens[i]!.text))))

@@ -9,12 +9,16 @@ import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
 
 export const phraseAt = (tokens: Token[], i: number, word = tokens[i]!.norm): Phrase | undefined => {
-  for (const p of LEXICON.byFirst.get(word) ?? []) {
-    let k = 1
-    while (k < p.words.length && tokens[i + k]?.norm === p.words[k]) k++
-    if (k >= p.words.length) return p
-  }
-  return undefined
+  const start = LEXICON.starts.get(word)
+  if (!start) return undefined
+  const longer = start.longer.size && i + 1 < tokens.length ? start.longer.get(tokens[i + 1]!.norm) : undefined
+  if (longer)
+    for (const p of longer) {
+      let k = 2
+      while (k < p.words.length && tokens[i + k]?.norm === p.words[k]) k++
+      if (k >= p.words.length) return p
+    }
+  return start.alone
 }
 
 export const sensesOf = (p: Phrase, lang: Lang): string[] => {

@@ -75,14 +75,19 @@ const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
 const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
 
-/** False where nothing in a longer message can set right what was said before; most messages are let go here. */
+/** Words beyond the tables that a short message may set something right with. */
+const RIGHTS = new Set('said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(' '))
+
+/** False where nothing in a message can set right what was said before; most messages are let go here. */
 const mayFix = (all: Item[]): boolean => {
   let solid = 0
+  let cue = false
   for (const i of all) {
     if (hasCat(i, 'fix') || has(i, 'm:no') || has(i, 'v:call')) return true
+    cue ||= RIGHTS.has(i.tokens.at(-1)!.norm)
     if (!isThin(i) && !has(i, 'stop')) solid++
   }
-  return solid <= SHORT
+  return cue && solid <= SHORT
 }
 
 /** True where what follows a denied value, behind a pause, has nothing to set right: "3 tractors not 2, walt just showed up". */
