@@ -1,7 +1,8 @@
 import { FRAMES } from './frames/rules.ts'
 import { type Gates, gates } from './gates.ts'
-import { has, hasCat, type Item } from './item.ts'
+import { has, hasCat, type Item, isVerb } from './item.ts'
 import { isThin, Pool, weightOf } from './pool.ts'
+import { make } from './quantity.ts'
 import type { Act, FrameName } from './reading.ts'
 
 const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
@@ -10,7 +11,7 @@ const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
 const cuts = (items: Item[]): Map<number, number> => {
   const at = new Map<number, number>()
   // "sat fed 10k sun 11k": days lead; else a day ends what was told before it
-  const lead = items.findIndex(i => i.date !== undefined || i.num !== undefined || i.senses.some(s => s.startsWith('v:')))
+  const lead = items.findIndex(i => i.date !== undefined || i.num !== undefined || isVerb(i))
   const ends = lead >= 0 && items[lead]!.date === undefined
   for (let k = 1; k < items.length; k++) {
     const i = items[k]!
@@ -66,12 +67,8 @@ export interface Segment {
   morePiles?: string[]
 }
 
-const isVerb = (i: Item): boolean => i.senses.some(s => s.startsWith('v:'))
-
 /** The verb that a clause may lean on, as an item; one for each sense. */
-const GHOSTS = new Map<string, Item>(
-  FRAMES.flatMap(r => (r.ghost ? [[r.ghost, { from: -1, to: -1, senses: [r.ghost], text: '', tokens: [], ghost: true }]] : [])),
-)
+const GHOSTS = new Map<string, Item>(FRAMES.flatMap(r => (r.ghost ? [[r.ghost, { ...make([], -1, -1, [r.ghost]), ghost: true }]] : [])))
 
 const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
   const run = items.slice(from, to)

@@ -47,7 +47,12 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
     if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
   }
-  if (SAYING.has(items.at(-1)?.tokens.at(-1)?.norm ?? '') && WOULD_SAY.test(lastWords(items)) && items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))) return true
+  if (
+    SAYING.has(items.at(-1)?.tokens.at(-1)?.norm ?? '') &&
+    WOULD_SAY.test(lastWords(items)) &&
+    items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))
+  )
+    return true
   const { says, telling } = cuesIn(items)
   if (says) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')

@@ -57,35 +57,51 @@ export interface Item {
   ghost?: boolean
   text: string
   tokens: Token[]
-  /** Kept by `valueOf` and `weightOf`. */
-  cats?: { of: string[]; map: Map<string, string> }
+  /** Kept by `meaningOf` and `weightOf`. */
+  meaning?: Meaning
   weight?: number
+}
+
+/** What is worked out from a list of senses. */
+export interface Meaning {
+  of: string[]
+  /** First value of each category. */
+  cats: Map<string, string>
+  /** Says a deed: one of its senses is `v:`. */
+  verb: boolean
+  /** Nothing to hold on to: articles, fillers and marks. */
+  thin: boolean
 }
 
 export const has = (i: Item | undefined, sense: string): boolean => i?.senses.includes(sense) ?? false
 
+const THIN = new Set(['filler', 'mark', 'comma', 'also', 'approx', 'on', 'off', 'ans:yes'])
+
 // most items share their senses with a phrase of the word tables, so with every message that has the word
-const known = new WeakMap<string[], Map<string, string>>()
-const catsIn = (senses: string[]): Map<string, string> => {
-  let map = known.get(senses)
-  if (map) return map
-  map = new Map<string, string>()
+const known = new WeakMap<string[], Meaning>()
+const meaningIn = (senses: string[]): Meaning => {
+  const before = known.get(senses)
+  if (before) return before
+  const cats = new Map<string, string>()
   for (const s of senses) {
     const at = s.indexOf(':')
-    if (at > 0 && !map.has(s.slice(0, at))) map.set(s.slice(0, at), s.slice(at + 1))
+    if (at > 0 && !cats.has(s.slice(0, at))) cats.set(s.slice(0, at), s.slice(at + 1))
   }
-  known.set(senses, map)
-  return map
+  const meaning = { of: senses, cats, verb: cats.has('v'), thin: senses.length > 0 && senses.every(s => THIN.has(s)) }
+  known.set(senses, meaning)
+  return meaning
 }
 
-/** First value of each category, worked out once for an item: the frames ask for it many times. */
-const catsOf = (i: Item): Map<string, string> => {
-  if (i.cats && i.cats.of === i.senses) return i.cats.map
-  const map = catsIn(i.senses)
-  i.cats = { of: i.senses, map }
-  return map
+/** What an item's senses come to, worked out once: the frames ask for it many times. */
+export const meaningOf = (i: Item): Meaning => {
+  if (i.meaning?.of === i.senses) return i.meaning
+  i.meaning = meaningIn(i.senses)
+  return i.meaning
 }
 
-export const hasCat = (i: Item | undefined, cat: string): boolean => i !== undefined && catsOf(i).has(cat)
+/** True where the item says a deed. */
+export const isVerb = (i: Item): boolean => meaningOf(i).verb
+
+export const hasCat = (i: Item | undefined, cat: string): boolean => i !== undefined && meaningOf(i).cats.has(cat)
 /** The value of a category's first sense: `valueOf(i, 'crop')`. */
-export const valueOf = (i: Item | undefined, cat: string): string | undefined => (i === undefined ? undefined : catsOf(i).get(cat))
+export const valueOf = (i: Item | undefined, cat: string): string | undefined => (i === undefined ? undefined : meaningOf(i).cats.get(cat))

@@ -1,5 +1,5 @@
 import type { Segment } from './clauses.ts'
-import { has, hasCat, type Item } from './item.ts'
+import { has, hasCat, type Item, isVerb } from './item.ts'
 import type { Mood } from './reading.ts'
 
 const LOOKS_LIKE = /^(?:looks?|lookin|looking|feels?) (?:like|to be)\b|^parece\b/
@@ -40,7 +40,7 @@ const isLeftBehind = (items: Item[], at: number, seg: Segment): boolean => {
     pause > at + 1 &&
     pause < seg.from + 1 &&
     items.slice(at + 1, pause).some(i => !i.senses.length || hasCat(i, 'pile')) &&
-    items.slice(pause, seg.to).some(i => i.senses.some(s => s.startsWith('v:')))
+    items.slice(pause, seg.to).some(i => isVerb(i))
   )
 }
 

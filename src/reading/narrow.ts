@@ -99,7 +99,7 @@ const changed = (items: Item[], k: number): Item | undefined => {
   if (!senses) return undefined
   // a label and "a batch" behind an amount count nothing
   const uncounted = senses === LABEL || senses === OF_EACH ? { num: undefined, unit: undefined } : undefined
-  return { ...i, ...uncounted, senses, cats: undefined, weight: undefined }
+  return { ...i, ...uncounted, senses, meaning: undefined, weight: undefined }
 }
 
 /** The items with the senses gone that their neighbours rule out. */

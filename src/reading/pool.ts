@@ -1,4 +1,4 @@
-import { has, hasCat, type Item, type Unit, valueOf } from './item.ts'
+import { has, hasCat, type Item, meaningOf, type Unit, valueOf } from './item.ts'
 
 const FREE = new Set([
   'filler',
@@ -206,14 +206,7 @@ export class Pool {
 }
 
 /** Articles, fillers and marks: nothing to hold on to. */
-export const isThin = (i: Item): boolean =>
-  i.num === undefined &&
-  !i.sides &&
-  !i.date &&
-  i.senses.length > 0 &&
-  i.senses.every(
-    s => s === 'filler' || s === 'mark' || s === 'comma' || s === 'also' || s === 'approx' || s === 'on' || s === 'off' || s === 'ans:yes',
-  )
+export const isThin = (i: Item): boolean => i.num === undefined && !i.sides && !i.date && meaningOf(i).thin
 
 /**
  * A thing of the trade that stands in no act, or is left over in one, was meant for one that was not understood. "hay" alone may be

@@ -48,7 +48,13 @@ export const isMore = (tokens: Token[], i: number): boolean => {
 /** What a bare number can mean. One list for all of them: what is worked out from a list is kept with it. */
 export const NUM: string[] = ['num']
 
-export const make = (tokens: Token[], from: number, to: number, senses: string[], more?: Partial<Item>): Item => ({
+/** What an item may have beyond its words. */
+type More = Partial<Pick<Item, 'num' | 'unit' | 'sides' | 'ordinal' | 'date' | 'slip'>>
+
+const NO_MORE: More = {}
+
+/** An item over some tokens. All have the same fields in the same order: the frames look at them so often that it tells. */
+export const make = (tokens: Token[], from: number, to: number, senses: string[], more: More = NO_MORE): Item => ({
   from,
   to,
   senses,
@@ -60,7 +66,15 @@ export const make = (tokens: Token[], from: number, to: number, senses: string[]
           .map(t => t.text)
           .join(' '),
   tokens: tokens.slice(from, to),
-  ...more,
+  num: more.num,
+  unit: more.unit,
+  sides: more.sides,
+  ordinal: more.ordinal,
+  date: more.date,
+  slip: more.slip,
+  ghost: undefined,
+  meaning: undefined,
+  weight: undefined,
 })
 
 export const BY = new Set(['x', 'by', 'por', '*', 'buy', 'bye'])

@@ -5,7 +5,7 @@ import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
-import { type DateItem, has, hasCat, type Item, valueOf } from './item.ts'
+import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { dateBack, distribute, finished, isCause, isPatched, lend, parted, small, summed, withWeather } from './join.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf } from './mood.ts'
@@ -59,8 +59,8 @@ const toldFirst = (run: Item[], mark: boolean): number => {
     if (!has(run[k], 'comma')) continue
     const told = run.slice(0, k)
     // "rdy to cover, how big a sheet": nothing is told, and what is asked is
-    const idle = !told.some(i => i.num !== undefined || i.sides || i.senses.some(s => s.startsWith('v:')))
-    if (!idle && !told.some(i => i.senses.some(s => s.startsWith('v:')) || (i.num !== undefined && HAULED.has(i.unit ?? '')))) continue
+    const idle = !told.some(i => i.num !== undefined || i.sides || isVerb(i))
+    if (!idle && !told.some(i => isVerb(i) || (i.num !== undefined && HAULED.has(i.unit ?? '')))) continue
     if (!idle && !told.some(i => i.num !== undefined)) continue
     if (!isQuestion(told, false) && isQuestion(run.slice(k + 1), false) && (mark || run.slice(k + 1).some(i => hasCat(i, 'q'))))
       return k + 1

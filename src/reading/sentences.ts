@@ -1,4 +1,4 @@
-import { has, hasCat, type Item } from './item.ts'
+import { has, hasCat, type Item, isVerb } from './item.ts'
 import { isThin } from './pool.ts'
 
 /** Whether what begins at `at` is a list of sheets and weights, without a verb, up to the next stop. */
@@ -7,8 +7,7 @@ const listsCover = (items: Item[], at: number): boolean => {
   while (items[k] && (has(items[k], 'stop') || isThin(items[k]!))) k++
   const first = items[k]
   if (!first || !(first.sides || hasCat(first, 'mat') || (first.num !== undefined && hasCat(items[k + 1], 'mat')))) return false
-  for (; items[k] && !has(items[k], 'stop') && !has(items[k], 'comma'); k++)
-    if (items[k]!.senses.some(s => s.startsWith('v:'))) return false
+  for (; items[k] && !has(items[k], 'stop') && !has(items[k], 'comma'); k++) if (isVerb(items[k]!)) return false
   return true
 }
 

@@ -76,7 +76,9 @@ const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
 
 /** Words beyond the tables that a short message may set something right with. */
-const RIGHTS = new Set('said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(' '))
+const RIGHTS = new Set(
+  'said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(' '),
+)
 
 /** False where nothing in a message can set right what was said before; most messages are let go here. */
 const mayFix = (all: Item[]): boolean => {
