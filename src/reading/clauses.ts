@@ -1,4 +1,5 @@
-import { FRAMES } from './frames/rules.ts'
+import { FRAMES, type Rule } from './frames/rules.ts'
+import type { Found } from './frames/slots.ts'
 import { type Gates, gates } from './gates.ts'
 import { has, hasCat, type Item, isVerb } from './item.ts'
 import { isThin, Pool, weightOf } from './pool.ts'
@@ -70,7 +71,51 @@ export interface Segment {
 /** The verb that a clause may lean on, as an item; one for each sense. */
 const GHOSTS = new Map<string, Item>(FRAMES.flatMap(r => (r.ghost ? [[r.ghost, { ...make([], -1, -1, [r.ghost]), ghost: true }]] : [])))
 
-const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; seg: Segment } => {
+/** The rules that may lean on a clause of their own before them, a bit each by the frame's name. */
+const LEANS_ON = new Map(FRAMES.flatMap((r, k) => (r.ghost ? [[r.name, 1 << k]] : [])))
+
+/** A run of items as one rule explains it. */
+interface Candidate {
+  from: number
+  to: number
+  rule?: Rule
+  found?: Found
+  pool?: Pool
+  date?: Item
+  leans?: boolean
+}
+
+/** The days that a frame left over, taken: which one is meant, and how many contradict it. */
+const takeDays = (pool: Pool): { date?: Item; others: number } => {
+  let others = 0
+  let date: Item | undefined
+  for (let d = pool.find(isDated); d >= 0; d = pool.find(isDated)) {
+    const i = pool.take(d)!
+    // "next year around aug 12": the day says it all
+    if (/\b(?:year|ano|año)\b/i.test(i.text) && pool.find(isDated) >= 0) continue
+    if (date?.date && i.date!.past !== date.date.past) others++
+    if (!date || (date.date!.explicit === false && i.date!.explicit)) date = i
+  }
+  return { date, others }
+}
+const isDated = (i: Item): boolean => i.date !== undefined
+
+/** An amount on two of these piles is two deeds; on others it is a question. */
+const ON_SEVERAL = new Set<FrameName>(['patch', 'check', 'damage', 'cover', 'open', 'empty'])
+
+/** True where what a frame found is none: it leans on a clause before without an amount, or is told on several piles at once. */
+const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | undefined): boolean => {
+  const { slots } = found
+  // "that's the last | three loads"
+  if (name === 'empty' && slots.pile === undefined && next?.num !== undefined) return true
+  if (found.morePiles && !ON_SEVERAL.has(name)) return true
+  if (!ghost) return false
+  // "and 3 in barn" leans on the holes before; a length does not
+  if (name === 'damage' || name === 'patch') return slots.count === undefined
+  return (name === 'load' || name === 'feed') && slots.count === undefined && slots.lb === undefined && slots.ft === undefined
+}
+
+const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; made: Candidate } => {
   const run = items.slice(from, to)
   let left = 0
   let opened = 0
@@ -86,40 +131,17 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
     g.turn > from + 1 && g.turn < to && items.slice(from, g.turn).some(isVerb) && items.slice(g.turn, to).some(i => i.num !== undefined)
       ? 1
       : 0
-  let seg: Segment = { from, to }
-  for (let r = 0; r < FRAMES.length; r++) {
-    const rule = FRAMES[r]!
-    const open = (opened & (1 << r)) !== 0
-    const lean = before === rule.name && !!rule.ghost && (verbs & (1 << r)) === 0
-    if (!open && !lean) continue
-    for (const ghost of lean ? (open ? BOTH : LEANING) : PLAIN) {
+  let made: Candidate = { from, to }
+  const leaning = (before === undefined ? 0 : (LEANS_ON.get(before) ?? 0)) & ~verbs
+  for (let bits = opened | leaning; bits !== 0; bits &= bits - 1) {
+    const bit = bits & -bits
+    const rule = FRAMES[31 - Math.clz32(bit)]!
+    for (const ghost of (leaning & bit) !== 0 ? ((opened & bit) !== 0 ? BOTH : LEANING) : PLAIN) {
       const pool = new Pool(ghost ? [GHOSTS.get(rule.ghost!)!, ...run] : run)
       const found = rule.frame(pool)
-      if (!found) continue
-      // "and 3 in barn" leans on the holes before; a length does not
-      if (ghost && (rule.name === 'damage' || rule.name === 'patch') && found.slots.count === undefined) continue
-      // "that's the last | three loads"
-      if (rule.name === 'empty' && found.slots.pile === undefined && items[to]?.num !== undefined) continue
-      if (
-        ghost &&
-        (rule.name === 'load' || rule.name === 'feed') &&
-        found.slots.count === undefined &&
-        found.slots.lb === undefined &&
-        found.slots.ft === undefined
-      )
-        continue
-      // an amount on two piles is a question, not two amounts
-      if (found.morePiles && !['patch', 'check', 'damage', 'cover', 'open', 'empty'].includes(rule.name)) continue
+      if (!found || isNone(rule.name, found, ghost, items[to])) continue
       // one deed has one day
-      let days = 0
-      let date: Item | undefined
-      for (let d = pool.find(i => i.date !== undefined); d >= 0; d = pool.find(i => i.date !== undefined)) {
-        const i = pool.take(d)!
-        // "next year around aug 12": the day says it all
-        if (/\b(?:year|ano|año)\b/i.test(i.text) && pool.find(x => x.date !== undefined) >= 0) continue
-        if (date?.date && i.date!.past !== date.date.past) days++
-        if (!date || (date.date!.explicit === false && i.date!.explicit)) date = i
-      }
+      const { date, others } = takeDays(pool)
       pool.takeCat('person')
       const s = pool.score()
       const total =
@@ -130,41 +152,48 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
         0.8 -
         (ghost ? 0.7 : 0) -
         (found.strange ? 1 : 0) -
-        3 * days -
+        3 * others -
         3 * turns
       if (total > score) {
         score = total
-        seg = {
-          from,
-          to,
-          several: found.several,
-          order: found.order,
-          morePiles: found.morePiles,
-          act: {
-            frame: rule.name,
-            mood: 'fact',
-            slots: found.slots,
-            date: date?.date,
-            leans: ghost || undefined,
-            vague: found.vague,
-            strange: found.strange,
-            slip: found.slip,
-            total: found.total,
-            more: found.more,
-            wet: found.wet,
-            tape: found.tape,
-            implied: found.implied,
-            used: s.used,
-            left: s.left,
-            leftWords: pool.leftWords(),
-            leftNumbers: s.numbers,
-            full: found.full,
-          },
-        }
+        made = { from, to, rule, found, pool, date, leans: ghost || undefined }
       }
     }
   }
-  return { score, seg }
+  return { score, made }
+}
+
+const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Segment => {
+  if (!rule || !found || !pool) return { from, to }
+  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, implied, full } = found
+  const { used, left, numbers } = pool.score()
+  return {
+    from,
+    to,
+    several,
+    order,
+    morePiles,
+    act: {
+      frame: rule.name,
+      mood: 'fact',
+      slots,
+      date: date?.date,
+      leans,
+      vague,
+      strange,
+      slip,
+      total,
+      more,
+      wet,
+      tape,
+      implied,
+      used,
+      left,
+      leftWords: pool.leftWords(),
+      leftNumbers: numbers,
+      full,
+    },
+  }
 }
 
 const PLAIN = [false]
@@ -193,7 +222,7 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
         const told = c > 0 && items.slice(0, c).some(y => hasCat(y, 'v'))
         return told && where.has(c + 1) ? [c + 1] : []
       })
-  const f: { score: number; prev: number; seg?: Segment; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
+  const f: { score: number; prev: number; made?: Candidate; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
   for (let j = 1; j < points.length; j++) {
     let top: (typeof f)[number] = { score: Number.NEGATIVE_INFINITY, prev: 0 }
     for (let i = Math.max(0, j - span); i < j; i++) {
@@ -204,12 +233,12 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
       const b = best(items, g, points[i]!, points[j]!, a.frame)
       const score = a.score + b.score - cut
       if (score > top.score)
-        top = { score, prev: i, seg: b.seg, frame: b.seg.act?.frame ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
+        top = { score, prev: i, made: b.made, frame: b.made.rule?.name ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
     }
     f.push(top)
   }
   const out: Segment[] = []
-  for (let j = points.length - 1; j > 0; j = f[j]!.prev) out.unshift(f[j]!.seg!)
+  for (let j = points.length - 1; j > 0; j = f[j]!.prev) out.unshift(segmentOf(f[j]!.made!))
   return out
 }
 

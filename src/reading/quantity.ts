@@ -147,6 +147,26 @@ export const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => 
 /** Units that are told but not kept: what they are in a unit that is, and how much of it. */
 const TOLD_IN: Record<string, [Unit, number]> = { yd: ['ft', 3], cwt: ['lb', 100], mm: ['in', 1 / 25.4], cm: ['in', 1 / 2.54] }
 
+/** What a number before some phrase counts, and what else the two may mean. */
+interface Counted {
+  unit?: Unit
+  senses: string[]
+}
+const COUNTED: Record<Lang, Map<Phrase, Counted>> = { en: new Map(), es: new Map() }
+
+const countedBy = (p: Phrase, lang: Lang): Counted => {
+  let counted = COUNTED[lang].get(p)
+  if (!counted) {
+    const all = [...sensesOf(p, lang), ...p.en, ...p.es]
+    const unit = all.find(s => s.startsWith('unit:'))?.slice(5) as Unit | undefined
+    // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
+    const others = all.filter(s => !s.startsWith('unit:') && s !== 'filler')
+    counted = { unit, senses: others.length ? [...NUM, ...others] : NUM }
+    COUNTED[lang].set(p, counted)
+  }
+  return counted
+}
+
 export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   const item = saidQuantityAt(tokens, n, lang)
   const told = item.unit === undefined ? undefined : TOLD_IN[item.unit]
@@ -174,9 +194,7 @@ const saidQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
     at++
   const p = isUnit(tokens, at)
   if (p) {
-    const senses = sensesOf(p, lang)
-    const all = [...senses, ...p.en, ...p.es]
-    const unit = all.find(s => s.startsWith('unit:'))?.slice(5) as Unit | undefined
+    const { unit, senses } = countedBy(p, lang)
     if (unit === 'ft') {
       // "12 ft 6", "12 foot 6 in"
       const to = at + p.words.length
@@ -201,10 +219,9 @@ const saidQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
     }
     if (unit) {
       const to = at + p.words.length
-      // a word that is more than its unit keeps its other senses: "2 tractors", "5 boxes"
       const h = tail(tokens, to)
       if (h) return make(tokens, n.from, to + h.length, NUM, { num: n.value + h.adds, unit })
-      return make(tokens, n.from, to, ['num', ...all.filter(s => !s.startsWith('unit:') && s !== 'filler')], { num: n.value, unit })
+      return make(tokens, n.from, to, senses, { num: n.value, unit })
     }
   }
   return make(tokens, n.from, n.to, NUM, { num: n.value })

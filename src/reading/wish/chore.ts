@@ -109,16 +109,24 @@ const laterDate = (plain: string, now: { day: string; hour: number }): DateItem 
 /** The day, and hour, that a whole message names, looking forward: "friday", "tomorrow at 6", "el viernes". */
 export const dateIn = (text: string, now: { day: string; hour: number }): DateItem | undefined => laterDate(plainText(text), now)
 
-const REMINDERS = CUE.reminder | CUE.where | CUE.filled | CUE.done | CUE.later | CUE.time
+/** No word about a reminder is longer. */
+const MOST = 120
+
+export const REMINDERS = CUE.reminder | CUE.where | CUE.filled | CUE.done | CUE.later | CUE.time
 
 /**
  * A word about the reminders themselves, where the whole message is one; undefined for all else. Whether a "done" has a reminder to
  * belong to, the book knows.
  * @param cues the kinds of phrases that its words may be, see `cuesOf`
+ * @param plain the text as `plainText` makes it
  */
-export const choreIn = (text: string, now: { day: string; hour: number }, cues: number = ANY_CUE): Chore | undefined => {
-  if (!(cues & REMINDERS) || text.length > 120) return undefined
-  const plain = plainText(text)
+export const choreIn = (
+  text: string,
+  now: { day: string; hour: number },
+  cues: number = ANY_CUE,
+  plain: string = plainText(text),
+): Chore | undefined => {
+  if (!(cues & REMINDERS) || text.length > MOST) return undefined
   if (cues & CUE.reminder) {
     const word = aboutReminders(plain)
     if (word) return word

@@ -18,10 +18,10 @@ const MOST = 140
 /**
  * How somebody wants the assistant to behave, where the whole message says that and nothing else; undefined for all else.
  * @param day the farm's day, for days of the year
+ * @param plain the text as `plainText` makes it
  */
-export const wishIn = (text: string, day: Day): Wish | undefined => {
+export const wishIn = (text: string, day: Day, plain: string = plainText(text)): Wish | undefined => {
   if (text.length > MOST) return undefined
-  const plain = plainText(text)
   if (LIST.test(plain)) return { kind: 'list' }
   // "should we check the covers every day?" only asks
   if (/[?¿\n]/.test(text.trim()) && !/^\W*(?:can|could|would|will|puedes|podr[ií]as) /i.test(text)) return undefined
