@@ -13,6 +13,12 @@ const WORTH = /\b(?:worth|value|vale|valor)\b/
 /** Things of the yard that no pile has: "who left the gate open". */
 const AROUND = /\b(?:gates?|doors?|lights?|fridge|radio|heater|porton|puertas?|luz|luces|cerco)\b/
 
+/** "quien trae las tortillas": what is asked about is no thing of the trade. */
+const ofOtherThings = (x: Seen): boolean =>
+  !['pile', 'crop', 'mat', 'box', 'unit', 'what'].some(x.c) &&
+  !x.s('date') &&
+  x.items.some(i => !i.senses.length && i.num === undefined && i.text.length > 3)
+
 interface Seen {
   items: Item[]
   s: (sense: string) => boolean
@@ -57,7 +63,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       !x.items.some((i, k) => /^(?:my|mi|mis)$/.test(i.text.toLowerCase()) && x.items[k + 1]?.senses.length === 0) &&
       (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) &&
         (x.c('mat') || (x.c('pile') && !x.items.some(i => i.senses.length === 0)))) ||
-        VERB_TYPES.some(([s]) => x.s(s)) ||
+        (VERB_TYPES.some(([s]) => x.s(s)) && !ofOtherThings(x)) ||
         /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(
           x.text,
         )),
@@ -135,7 +141,9 @@ const RULES: [string, (x: Seen) => boolean][] = [
       !x.s('v:cover') &&
       // "did you get that mesh back on barn"
       !(x.c('pile') && x.s('q:yesno') && !x.s('q:howmany')) &&
-      !x.s('v:break'),
+      !x.s('v:break') &&
+      // "anybody know a guy with a load of gravel"
+      !/\b(?:know|knows|sabe|saben|conoce|conocen) (?:a|an|of|any|some|somebody|someone|a?lguien|un|una)\b/.test(x.text),
   ],
   [
     'ready',
@@ -143,6 +151,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (x.s('qt:ready') || x.s('v:open') || x.s('b:open')) &&
       (x.s('q:yesno') || x.s('q:when') || x.s('q:how') || /\b(yet|ready|ya|lista|listo)\b/.test(x.text) || x.s('m:plan')) &&
       !x.s('q:howmany') &&
+      !x.s('q:who') &&
       !x.s('q:howlong'),
   ],
   [
@@ -164,10 +173,12 @@ const RULES: [string, (x: Seen) => boolean][] = [
     x =>
       (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) &&
       // "can somebody stack those pallets behind the shop"
-      !/\b(?:can|could|would|will) (?:somebody|someone|anybody|anyone|one of you|you|u|y?all)\b(?! (?:please )?(?:tell|let))|\b(?:alguien|me|nos) (?:puede|podria|ayuda)n?\b/.test(
+      !/^(?:we |you |u )?(?:oughta|ought to|better|might wanna|might want to)\b|\b(?:can|could|would|will) (?:somebody|someone|anybody|anyone|one of you|you|u|y?all)\b(?! (?:please )?(?:tell|let))|\b(?:alguien|me|nos) (?:puede|podria|ayuda)n?\b/.test(
         x.text,
       ) &&
       (x.c('pile') || /\b(everything|things|piles|pilas|todo)\b|^(status|estado)$/.test(x.text)) &&
+      // "who left the gate by the creek open, heifers are out"
+      !(x.s('q:who') && AROUND.test(x.text)) &&
       !x.c('person'),
   ],
 ]

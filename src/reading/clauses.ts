@@ -2,6 +2,7 @@ import { FRAMES, type Rule } from './frames/rules.ts'
 import type { Found } from './frames/slots.ts'
 import { type Gates, gates } from './gates.ts'
 import { has, hasCat, type Item, isVerb } from './item.ts'
+import { JUST_IN_CASE } from './mood.ts'
 import { isThin, Pool, weightOf } from './pool.ts'
 import { make } from './quantity.ts'
 import type { Act, FrameName } from './reading.ts'
@@ -19,7 +20,7 @@ const cuts = (items: Item[]): Map<number, number> => {
     const prev = items[k - 1]!
     // "3rd cut" stays whole, and with the crop before it
     if (has(i, 'cutword') && hasCat(prev, 'say')) continue
-    if (has(i, 'so') || has(i, 'but')) at.set(k, 0.1)
+    if (has(i, 'so') || has(i, 'but') || (has(i, 'm:if') && JUST_IN_CASE.test(i.text))) at.set(k, 0.1)
     else if (has(prev, 'comma')) at.set(k, 0.2)
     else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
     else if (
@@ -112,6 +113,8 @@ const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | unde
   if (!ghost) return false
   // "and 3 in barn" leans on the holes before; a length does not
   if (name === 'damage' || name === 'patch') return slots.count === undefined
+  // "plastic on creek, 50x150 and 280 tires": weights counted, and no deed of their own
+  if (name === 'cover') return !found.several!.every(o => o.count !== undefined || o.widthFt !== undefined)
   return (name === 'load' || name === 'feed') && slots.count === undefined && slots.lb === undefined && slots.ft === undefined
 }
 

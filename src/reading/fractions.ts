@@ -1,3 +1,4 @@
+import { small } from './numberWords.ts'
 import { normAt, type Token } from './token.ts'
 
 /** A fraction's value: 1/2. */
@@ -10,12 +11,19 @@ export const fraction = (t: Token | undefined): number | undefined => {
 export const marked = (t: Token): { feet?: true; inches?: true } =>
   /[’'′]$/.test(t.text) ? { feet: true } : /["”″]$/.test(t.text) ? { inches: true } : {}
 
-/** "and a half", "and three quarters", "y medio": how many tokens, and what they add. */
+const FINE: Record<string, number> = { tenths: 10, tenth: 10, eighths: 8, decimas: 10, decimos: 10 }
+
+/** "and a half", "and three tenths", "and three quarters", "y medio": how many tokens, and what they add. */
 export const tail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => {
   const first = normAt(tokens, i)
   // nearly always something else stands there
   if (first !== 'y' && first !== 'and' && first !== '&' && first !== 'n') return undefined
   const next = normAt(tokens, i + 1)
+  const tenths = FINE[normAt(tokens, i + 2)]
+  if (tenths) {
+    const many = small(next) ?? Number(next)
+    return many < tenths ? { length: 3, adds: many / tenths } : undefined
+  }
   if (first === 'y')
     return next === 'medio' || next === 'media' ? { length: 2, adds: 0.5 } : next === 'cuarto' ? { length: 2, adds: 0.25 } : undefined
   const k = next === 'a' || next === 'one' ? 2 : 1

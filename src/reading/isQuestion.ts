@@ -9,7 +9,7 @@ const PRONOUN =
 const SAYS = new Set(['tell', 'know', 'dime', 'decime', 'diga', 'decir', 'decirme', 'sabe', 'sabes'])
 /** "would you tell me how", "me puedes decir cuanto". */
 const TELL_ME =
-  /^(?:(?:hey|hi|ok|okay|so|please|pls|oye|bueno) )*(?:(?:can|could|would|will|do) (?:you|u|somebody|anybody|anyone) )?(?:please )?(?:tell me|know|me puedes? decir|puedes? decirme|dime|decime|sabes?) (?:how|what|when|where|which|who|if|cuant\w+|como|que|cuando|donde|si)\b/
+  /^(?:(?:hey|hi|ok|okay|so|please|pls|oye|bueno) )*(?:(?:can|could|would|will|do) (?:you|u|somebody|anybody|anyone) )?(?:please )?(?:tell me|know|me puedes? decir|puedes? decirme|dime|decime|sabes?) (?:how|what|when|where|which|who|if|are|is|did|do|does|can|will|have|has|should|cuant\w+|como|que|cuando|donde|si)\b/
 
 /** Words of courtesy that come before a question. */
 const GREETING = /^(?:sorry|hi|hey|hello|yo|please|pls|plz|ok|okay|hola|oye|oiga|disculpa|disculpe|perdon|porfa|por favor|buenas)$/
@@ -80,7 +80,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     if (n > 5) break
     if (has(i, 'm:tell') && n < 2) return false
     // "somebody left the mesh off" tells; "pushed what was left" too
-    if (has(i, 'q:who') && /^(?:somebody|someone|alguien)s?$/.test(i.tokens[0]!.norm)) continue
+    if (has(i, 'q:who') && /^(?:somebody|someone|alguien)(?:s|d|ll)?$/.test(i.tokens[0]!.norm)) continue
     if (has(i, 'q:what') && n > 0 && hasCat(content[0]!.i, 'v')) continue
     // Spanish "como" is "like" as often as "how"
     if (i.tokens.length === 1 && i.tokens[0]!.norm === 'como' && n > 0) continue

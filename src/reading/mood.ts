@@ -30,7 +30,32 @@ const affirms = (items: Item[], at: number, seg: Segment): boolean => {
   // "there's nothing left of it" is what empty means; "el maíz que falta" is to come
   if (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(word)) return true
   if (seg.act?.frame === 'harvest' && /^faltan?$/.test(word)) return true
+  // "no le vi ni un hoyo, esta bien": the harm is denied
+  if (
+    seg.act?.frame === 'check' &&
+    seg.act.slots.finding === 'good' &&
+    items.slice(at + 1, seg.to).some(i => hasCat(i, 'what') || has(i, 'find:good'))
+  )
+    return true
   return deniesTelling(items, at)
+}
+
+/** A word of condition that rules the clause: in it, or at the head of the sentence. "25 more tires on, in case it blows" is done. */
+const isCondition = (items: Item[], k: number, seg: Segment): boolean => {
+  const inside = k >= seg.from
+  if (!inside) return k === 0 && !items.slice(0, seg.from).some(i => has(i, 'comma'))
+  return !(JUST_IN_CASE.test(items[k]!.text) && items.slice(seg.from, k).some(isVerb))
+}
+export const JUST_IN_CASE = /^(?:(?:just )?in case|por si|por si acaso)$/i
+
+/** Spanish "sí" typed as "si": behind "pero" and its day it affirms, "pero anoche si llovio". */
+const isYes = (items: Item[], k: number): boolean => {
+  const i = items[k]!
+  if (i.tokens[0]?.norm !== 'si') return false
+  if (k === 0) return has(items[1], 'comma') || /í/.test(i.text)
+  let at = k - 1
+  while (at > 0 && items[at]!.date) at--
+  return has(items[at], 'but') || /í/.test(i.text)
 }
 
 /** "didnt touch barn, fed 2 batches off shop": what is denied is told before the pause, and a deed of its own behind it. */
@@ -77,8 +102,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'so') && inside && seg.act?.frame !== 'open' && items.slice(0, k).some(x => hasCat(x, 'v'))) return 'plan'
     if (has(i, 'm:hope')) return 'hope'
     // "si, di 11 mil": yes, not if
-    const yes = i.tokens[0]?.norm === 'si' && k === 0 && (has(items[1], 'comma') || /í/.test(i.text))
-    if (has(i, 'm:if') && inside && !yes && seg.act?.frame !== 'open') return 'if'
+    if (has(i, 'm:if') && isCondition(items, k, seg) && !isYes(items, k) && seg.act?.frame !== 'open') return 'if'
     if (has(i, 'm:no') && !affirms(items, k, seg) && !(!inside && isLeftBehind(items, k, seg))) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
     if (has(i, 'm:tell') && mood === 'fact' && isHearsay(items, k, seg)) mood = 'hearsay'

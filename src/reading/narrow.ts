@@ -1,5 +1,5 @@
 import { FIELD_WORD } from './frames/field.ts'
-import { has, hasCat, type Item } from './item.ts'
+import { has, hasCat, type Item, isVerb } from './item.ts'
 
 const CUT_IS = new Set(['v:take', 'v:break', 'what:tear'])
 const GOT_TO = /^g[eo]ts? to$/
@@ -17,8 +17,17 @@ const isLedTo = (items: Item[], k: number): boolean => {
   return has(items[at], 'prepWhere')
 }
 
-const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'what:loose edge'])
-const WORDS = new Set(['were', 'dry', 'off', 'mess', 'tired'])
+/** True behind "before the", "ahead of the", "antes de la". */
+const isUntil = (items: Item[], k: number): boolean => {
+  const lead = items
+    .slice(Math.max(0, k - 3), k)
+    .map(x => x.text.toLowerCase())
+    .join(' ')
+  return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|el|la|que))?$/.test(lead)
+}
+
+const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'v:pitch', 'what:loose edge'])
+const WORDS = new Set(['were', 'dry', 'off', 'mess', 'tired', 'ok', 'okay', 'alright'])
 
 /** What the word at `k` means beside what stands around it; undefined where nothing is ruled out. */
 const meant = (items: Item[], k: number): string[] | undefined => {
@@ -29,7 +38,8 @@ const meant = (items: Item[], k: number): string[] | undefined => {
     !i.senses.some(s => LEANING.has(s)) &&
     !WORDS.has(i.tokens[0]?.norm ?? '') &&
     !hasCat(i, 'crop') &&
-    !hasCat(i, 'animal')
+    !hasCat(i, 'animal') &&
+    !hasCat(i, 'sky')
   )
     return undefined
   // "3rd cut": which one it is, not what was done
@@ -40,7 +50,16 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   if (grew && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))) return i.senses.filter(s => !s.startsWith('crop:'))
   // "went over on the creek": hauled there; "went over creek" looked at it
   if (has(i, 'v:check') && /^went over$/.test(i.text.toLowerCase()) && has(items[k + 1], 'on')) return PUT
+  // "im not walkin to the creek": only on the way
+  if (has(i, 'v:check') && /^walk(?:ed|in|ing|s)?$/i.test(i.text) && /^to$/i.test(items[k + 1]?.text ?? '')) return FILLER
+  // "a couple loads before the rain": when, not what fell
+  if (hasCat(i, 'sky') && k > 1 && isUntil(items, k)) return FILLER
+  // "les tire seis cucharones": thrown to the cows
+  if (has(i, 'v:pitch') && /^les$/i.test(items[k - 1]?.text ?? '')) return FED
   if (/^we['’]re$/i.test(i.text)) return FILLER
+  // "okay creek is covered": a word to begin with
+  if (k === 0 && has(i, 'find:good') && /^(?:ok|okay|alright)$/i.test(i.text) && items.slice(2).some(x => isVerb(x) && !has(x, 'v:check')))
+    return FILLER
   // "load 15 was wet": which one it was
   if (
     i.num !== undefined &&
@@ -65,7 +84,7 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   // dictation's "mess" is the mesh where it is laid or lifted, and "tired" are tires where they are counted
   if (
     /^mess$/i.test(i.text) &&
-    /^(?:off|back|on|up|over)$/.test(items[k + 1]?.text.toLowerCase() ?? '') &&
+    /^(?:off|off of|back|on|up|over)$/.test(items[k + 1]?.text.toLowerCase() ?? '') &&
     items.slice(0, k).some(x => hasCat(x, 'v'))
   )
     return MESH
@@ -77,6 +96,7 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   return undefined
 }
 const FILLER = ['filler']
+const FED = ['v:feed']
 const LABEL = ['label']
 const OF_EACH = ['each']
 const PUT = ['v:put']

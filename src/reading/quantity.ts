@@ -3,7 +3,7 @@ import type { Item, Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import type { NameHit, NameIndex } from './names.ts'
 import { type NumberItem, numberAt } from './numbers.ts'
-import { small, tens } from './numberWords.ts'
+import { small } from './numberWords.ts'
 import type { Lang } from './scan.ts'
 import { mendWord } from './slips.ts'
 import type { Token } from './token.ts'
@@ -90,7 +90,16 @@ const countedSide = (tokens: Token[], n: NumberItem): { count: number; side: num
   return count !== undefined && count < 10 && side >= 10 && side < 100 ? { count, side } : undefined
 }
 
-const OF_WALL = /^(?:walls?|sides|high|tall|deep)$/
+const OF_WALL = /^(?:walls?|sides|high|tall|deep|alto|altura)$/
+/** No pile and no wall is higher, ft. Common practice, no source. */
+const HIGHEST_FT = 40
+
+/** "by a hundred and nine feet high", "by ninety three foot walls": the last word is a height, as nothing is so high; the side's end and length. */
+const heightBehind = (tokens: Token[], n: NumberItem): { to: number; side: number } | undefined => {
+  const last = n.to - n.from > 1 && n.value > HIGHEST_FT ? small(tokens[n.to - 1]!.norm) : undefined
+  if (!last || n.value - last < 10) return undefined
+  return { to: /^(?:and|y)$/.test(tokens[n.to - 2]!.norm) ? n.to - 2 : n.to - 1, side: n.value - last }
+}
 
 /** "40 by 120", "50x150", "50 ft by 150 ft", "40 por 120 por 10"; `count` where the first word counts such sheets. */
 export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[]; count?: number } | undefined => {
@@ -118,12 +127,11 @@ export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number
       k = j + 1
       continue
     }
-    const wall =
-      sides.length > 1 && j > k && n.to - n.from === 2 && OF_WALL.test(tokens[j]?.norm ?? '') ? tens(tokens[n.from]!.norm) : undefined
-    if (wall !== undefined) {
-      // "thirty by ninety three foot walls": no wall is so high
-      sides[sides.length - 1] = wall
-      return { to: n.from + 1, sides }
+    const of = tokens[j]?.norm === 'de' ? tokens[j + 1] : tokens[j]
+    const high = sides.length > 1 && j > k && OF_WALL.test(of?.norm ?? '') ? heightBehind(tokens, n) : undefined
+    if (high) {
+      sides[sides.length - 1] = high.side
+      return { to: high.to, sides }
     }
     if (sides.length > 1) k = j
     break

@@ -17,7 +17,7 @@ import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { sentences } from './sentences.ts'
-import { bareFix, fixOf } from './talk.ts'
+import { bareFix, fixOf, withoutReason } from './talk.ts'
 import { spellOut } from './taught.ts'
 import { tokenise } from './tokens.ts'
 import { wholeMessage } from './wholeMessage.ts'
@@ -279,7 +279,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     acts: code ? [] : acts,
     asks,
     fix,
-    bare: bareOf(items),
+    bare: bareOf(withoutReason(items)),
     chatter,
     hoped,
     trade,

@@ -99,6 +99,8 @@ export interface Bare {
   yes: boolean
   no: boolean
   drop: boolean
+  /** It begins with a word that lets the matter go: what follows says only why. */
+  drops?: boolean
   same: boolean
   more: boolean
   all: boolean

@@ -26,14 +26,14 @@ commando commandos commoner compact compare compose composer compra compute comt
 consigue contado conteo conto cooch cooks cools copas copping coral cords core cores cork corker corks cornea corneas
 cornet corny coro coroner corp corps corra corre correcta corren correr corres corrie corrio corse corset cort corta
 cortado cortas cortex cortez corto cortos costa costar costas couldn county court courted covert covet coveted coveting
-covets covey cower cowering cpl cranked craps crean crest crews cries crips cris crocked croon cross crowds crowns crs
-crush crusty cubre cuentas cuento cuentos cuerno cuernos cuero cuerpo cuerpos cunado cunt cunts curio dados dagos dairy
-dais daisy dally damas dames damping dandy danes dares darias dates datos deals dears debamos debimos decrees deeds
-deems defamed dejado dejala dejale dejalos dejanos dejaran dejarlo dejelo dejemos dejen demi demos denme dense dere
-derive descarga descubre descubrio despejado desperado deten diaries dices dicey didst diem dieran dikes dinero dines
-dinos dirias disculpe disculpo diver dives doable dobie dobla doesn doily dolar domes dona donne dose doubly doyle
-dreaded dream dreams dreamy dripped drips drivel drives dumpling dumpy duped earn earthy eats echa echare echarme
-echarte eliminado elite elope empiece empuja enero enroll ensenare ensenarme entero entra entrado entrara entry
+covets covey cower cowering cpl cranked craps crean creer crest crews crier cries crips cris crocked croon cross crowds
+crowns crs crush crusty cubre cuentas cuento cuentos cuerno cuernos cuero cuerpo cuerpos cunado cunt cunts curio dados
+dagos dairy dais daisy dally damas dames damping dandy danes dares darias dates datos deals dears debamos debimos
+decrees deeds deems defamed dejado dejala dejale dejalos dejanos dejaran dejarlo dejelo dejemos dejen demi demos denme
+dense dere derive descarga descubre descubrio despejado desperado deten diaries dices dicey didst diem dieran dikes
+dinero dines dinos dirias disculpe disculpo diver dives doable dobie dobla doesn doily dolar domes dona donne dose
+doubly doyle dreaded dream dreams dreamy dripped drips drivel drives dumpling dumpy duped earn earthy eats echa echare
+echarme echarte eliminado elite elope empiece empuja enero enroll ensenare ensenarme entero entra entrado entrara entry
 equivocada eras ers escucha escucho esfera espejo esperado espere espina est estaca estadio estando estare estrada ether
 exacta excepting excepto expert explicare explicarme explico falda falla falsa farmer fatal fate faxed faxes feats feeds
 feeling feels fending feroz fete feuding fifty figura fila file filed fili filme filth finale fined fired firm firma
@@ -88,24 +88,24 @@ shaded shaft shafted shagged shale shalt shamed shaped shared shawl sheen sheep 
 shipped shirt shits shone shook shoop shore shot shout shovel showing shuck sida sided sidewalk sidewalks sienta sifted
 silt simeon sipped sired sirve sixty skeet skulk slack slag slats slaved sled sleeping sleet slick slide slime slipped
 slips sloop slots slow slowed slowing slows sluice sluts smack smacked smart smoot snack snarling sneer snob snobs snoop
-snoops snoot snored snoring snot snowball snowy sober soiled sold solia sonado sooth sordo sory sowing sown spice spiced
-spilt spits splat splice spliced splint spool sprat spunk srta stacy staked stalk stalked stall stalling stamped stank
+snoops snoot snored snoring snot snowball snowy sober soiled sold solia sonado sooth sordo sory sowing sown spar spice
+spiced spilt spits splat splice spliced splint spool sprat spunk srta stacy staked stalk stalked stall stalling stamped
 stapling stare staring stark starr starring stars startling starving states stating stats statue steeds steel steep
 steno sterling stick stirling stocked stoke stokes stole stoners stoney stony stoop stooped stoops stores stork stormy
-stove stoves stow stowed strap strapped strep stripe strom strop struck stuart stumped stunk suban sueldo suelo suelte
-suits sung susan sweeping sweet sweets swift swoop swooped syria syrian tabes taco takers tales talking talky talla
-tamed taming tango tania tanka tanna tanta tantas taping tarado tarda tarea tareas tarred tarts tasking tasted tasting
-tates taxed taxes taxing teak teams teaser teats telly tenga tens tense tented tents terminado terminara terminemos
-terra testa testy texted texting texts thanking thaws themes theresa thicke thicket things thinning thins thorough
-thought threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly timed timers tine tippet
-tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped toque toques tori torment torments
-toros torque tough trace track tracks trade traes trago traiga traigan traigas traigo trail trails train trainer
-trainers trait traitor traitors trap traps trata tratan tratar trate trato trawler trenes trey trick tricks tried tries
-trio tripas tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trunk trunks tucks tumba tumble
-tuyas tykes typed types tyr udder uitima uitimo ultimas underway unleaded untapped untie untill upload uploaded
-uploading usan vacias vales valia varies various varon vases vayas vein vemos vendo venido vented viaja vieja viena
-vinos visage vivos vuela vuelto vuelva vuelvas wafer wager wails waiter waked waking wales walla walled walling wally
-walter wands waning wanking waring warming warring wast watery waver waxer weighted weights wells wendy weren wets whale
-whales whereas wherever whet whit whore whores whose whupped wight wilds wills wines wings winks winos world wring writ
-wrung wry yarns yenta`.split(/\s/),
+stove stoves stow stowed strap strapped strep stripe strom strop struck stuart stumped suban sueldo suelo suelte suits
+sung susan sweeping sweet sweets swift swoop swooped syria syrian tabes taco takers tales talking talky talla tamed
+taming tango tania tanka tanna tanta tantas taping tarado tarda tarea tareas tarred tarts tasking tasted tasting tates
+taxed taxes taxing teak teams teaser teats telly tenga tens tense tented tents terminado terminara terminemos terra
+testa testy texted texting texts thanking thaws themes theresa thicke thicket things thinning thins thorough thought
+threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly timed timers tine tippet tira tirado
+tiras tiros titles toads tocar tocas todays token tomas tones topped toque toques tori torment torments toros torque
+tough trace track tracks trade traes trago traiga traigan traigas traigo trail trails train trainer trainers trait
+traitor traitors trap traps trata tratan tratar trate trato trawler trenes trey trick tricks tried tries trio tripas
+tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trunk trunks tucks tumba tumble tuyas tykes
+typed types tyr udder uitima uitimo ultimas underway unleaded untapped untie untill upload uploaded uploading usan
+vacias vales valia varies various varon vases vayas vein vemos vendo venido vented viaja vieja viena vinos visage vivos
+vuela vuelto vuelva vuelvas wafer wager wails waiter waked waking wales walla walled walling wally walter wands waning
+wanking waring warming warring wast watery waver waxer weighted weights wells wendy weren wets whale whales whereas
+wherever whet whit whore whores whose whupped wight wilds wills wines wings winks winos world wring writ wrung wry yarns
+yenta`.split(/\s/),
 )

@@ -1,4 +1,4 @@
-import { has, hasCat, type Item } from './item.ts'
+import { has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Lang } from './scan.ts'
 
@@ -14,6 +14,15 @@ const kindOf = (i: Item | undefined): string | undefined => {
 }
 
 const ends = (items: Item[], k: number): boolean => items[k] === undefined || has(items[k], 'stop')
+
+/** "six loads of corn six loads of corn on creek", the first one mended: it is said anew with what was mended, and the first goes. */
+const saidAgain = (items: Item[], at: number): { from: number; to: number } | undefined => {
+  const to = items.findIndex((i, k) => k > at && k <= at + 2 && i.num !== undefined)
+  const from = items.findLastIndex((i, k) => k < at && k >= at - 3 && i.num !== undefined)
+  if (to < 0 || from < 0 || items[to]!.num !== items[from]!.num || items[to]!.unit !== items[from]!.unit) return undefined
+  const crop = valueOf(items[at], 'crop')
+  return crop !== undefined && items.slice(to + 1, to + 4).some(i => valueOf(i, 'crop') === crop) ? { from, to } : undefined
+}
 
 /**
  * Somebody mends their own words in mid-sentence: "eight no wait nine loads", "barn no shop", "six, I mean seven". The first
@@ -80,6 +89,8 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
     }
     trace.push(`mended: ${out[old]!.text} → ${next.text}`)
     out = [...out.slice(0, old), ...(end - old > 1 ? [merged] : []), ...out.slice(old + 1, at), ...out.slice(end + 1)]
+    const again = saidAgain(out, old)
+    if (again) out = [...out.slice(0, again.from), ...out.slice(again.to)]
   }
   return out
 }

@@ -1,75 +1,12 @@
-import { inLb } from './frames/slots.ts'
 import { has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Fix } from './reading.ts'
-
-const SLOT_CATS: [string, string][] = [
-  ['pile', 'pile'],
-  ['mat', 'material'],
-  ['animal', 'animal'],
-  ['box', 'box'],
-  ['item', 'item'],
-]
-
-/** Values that could be put into an earlier event. */
-const values = (items: Item[]): Record<string, unknown> => {
-  const slots: Record<string, unknown> = {}
-  for (let k = 0; k < items.length; k++) {
-    const i = items[k]!
-    for (const [cat, slot] of SLOT_CATS) {
-      const v = valueOf(i, cat)
-      if (v !== undefined) slots[slot] ??= v
-    }
-    if (hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop'))) {
-      const next = items[k + 1]!
-      slots.cut = Number(valueOf(i, 'say')!.split(':')[1])
-      slots.crop ??= has(next, 'cutword') ? 'haylage' : valueOf(next, 'crop')
-      k++
-      continue
-    }
-    if (hasCat(i, 'crop') && !has(i, 'cutword')) slots.crop = valueOf(i, 'crop')
-    if (hasCat(i, 'what')) slots.what ??= valueOf(i, 'what')
-    if (hasCat(i, 'sky')) slots.kind ??= valueOf(i, 'sky')
-    if (hasCat(i, 'stone')) slots.inches ??= Number(valueOf(i, 'stone'))
-    if (hasCat(i, 'cause') && !hasCat(i, 'sky')) slots.cause ??= valueOf(i, 'cause')
-    if (has(i, 'why:feed') || has(i, 'b:feed')) slots.why ??= 'feed'
-    if (has(i, 'why:add') || has(i, 'b:put')) slots.why ??= 'add'
-    if (has(i, 'find:good')) slots.finding ??= 'good'
-    if (has(i, 'find:trouble') && !has(i, 'fix:no')) slots.finding ??= 'trouble'
-    if (i.sides) {
-      slots.sides = i.sides
-      continue
-    }
-    if (i.num === undefined && (has(i, 'unit:bucket') || has(i, 'unit:batch') || has(i, 'unit:load')) && !hasCat(i, 'box'))
-      slots.unit ??= valueOf(i, 'unit')
-    if (i.num === undefined || i.ordinal) continue
-    let d = k + 1
-    while (items[d] && isThin(items[d]!) && !hasCat(items[d], 'dim')) d++
-    const dim = valueOf(items[d], 'dim')
-    const lb = inLb(i)
-    if (dim && ['width', 'length', 'height'].includes(dim)) slots[`${dim}Ft`] = i.num
-    else if (lb !== undefined) slots.lb = lb
-    else if (i.unit === 'load' || i.unit === 'bucket' || i.unit === 'batch') {
-      slots.count = i.num
-      slots.unit = i.unit
-    } else if (i.unit === 'ft') slots.feet = i.num
-    else if (i.unit === 'in') slots.inches = i.num
-    else if (i.unit === 'mph') slots.mph = i.num
-    else if (i.unit === 'hour') slots.hours = i.num
-    else if (i.unit === 'pct' || hasCat(items[k + 1], 'dm')) {
-      const wet = valueOf(items[k + 1], 'dm') === 'wet'
-      slots.dmPct = wet ? 100 - i.num : i.num
-    } else if (slots.number === undefined) slots.number = i.num
-    else slots.number2 = i.num
-  }
-  return slots
-}
+import { values, WAS } from './values.ts'
 
 const SAID = /^(?:said|wrote|typed|dije|puse|escribi)$/
+const MISREAD =
+  /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal)\b/
 const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
-
-/** "was 8" */
-const WAS = /^(?:(?:it|they|that) )?(?:was|were)$|^(?:era|eran|fue|fueron)$/i
 
 const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
 const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
@@ -77,8 +14,22 @@ const SHORT = 6
 
 /** Words beyond the tables that a short message may set something right with. */
 const RIGHTS = new Set(
-  'said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(' '),
+  'misread miscounted mistyped typo fatfinger finger fingered wrong mal said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(
+    ' ',
+  ),
 )
+
+/** Where "26, read the wrong end of the tape" begins to say how the slip came about; -1 where a message does not. */
+const reasonAt = (items: Item[]): number => {
+  const at = items.length <= 12 && items[0]?.num !== undefined && has(items[1], 'comma') ? 1 : -1
+  return at > 0 && MISREAD.test(items.map(i => i.text.toLowerCase()).join(' ')) ? at : -1
+}
+
+/** The items of a value without the reason why another was told before. */
+export const withoutReason = (items: Item[]): Item[] => {
+  const at = reasonAt(items)
+  return at > 0 ? items.slice(0, at) : items
+}
 
 /** False where nothing in a message can set right what was said before; most messages are let go here. */
 const mayFix = (all: Item[]): boolean => {
@@ -131,7 +82,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const setRight = after.some(i => i.num !== undefined) && after.some(i => has(i, 'fix:make') || SETS_RIGHT.test(i.tokens[0]!.norm))
     // "scratch that I was looking at the wrong line": only why
     const why =
-      content[undo] === first && !after.some(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'mat'))
+      (content[undo] === first || (undo === 1 && has(first, 'fix:no'))) &&
+      !after.some(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'mat'))
     const known =
       why ||
       (!setRight &&
@@ -222,7 +174,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     content.length <= 4 && /^(?:i mean|sorry|i meant|actually|rather|perdon|digo|mas bien)$/.test(content.at(-1)!.text.toLowerCase())
   // "*barn": how a slip is set right in a chat
   const starred = all[0]?.text === '*' && content.length <= 3
-  const no = meant || starred ? 0 : head.findIndex(i => has(i, 'fix:no'))
+  const misread = reasonAt(all) > 0
+  const no = meant || starred || misread ? 0 : head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
   // "6 not 7", "hill not north": the second is what was wrong
   const not = items.findIndex((i, k) => k > 0 && has(i, 'm:no') && i.tokens.length === 1 && items[k + 1] !== undefined)
@@ -243,7 +196,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   // "fueron 5 de maiz y 2 de alfalfa los que le vaciamos al arroyo" tells
   const only = make >= 0 && no !== 0 && WAS.test(content[make]!.text)
   if (only && content.some(i => i !== content[make] && (has(i, 'v:put') || has(i, 'v:feed')))) return undefined
-  let right = items
+  let right = misread
+    ? items.slice(
+        0,
+        items.findIndex(i => has(i, 'comma')),
+      )
+    : items
   let wrong: Record<string, unknown> = {}
   if (not > 0) {
     const bad = values(items.slice(not + 1))

@@ -55,6 +55,9 @@ const isHomophone = (tokens: Token[], i: number, q: NumberItem, item: Item, bare
   const w = tokens[i]!.norm
   const next = tokens[q.to]
   const last = tokens[item.to - 1]!.norm
+  // "uh for": what is asked how many
+  if (tokens.length <= 3 && i === tokens.length - 1 && tokens.every((_, k) => k === i || sensesOf(phraseAt(tokens, k)).includes('filler')))
+    return true
   if (item.unit === 'ft' && /^(took|take|shaved|fed|pulled|cut|knocked)$/.test(tokens[i - 1]?.norm ?? '')) return true
   if (isCounted(tokens, i, q.to)) return true
   const box = hits[q.to]

@@ -135,6 +135,8 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
     } else if (k === 'material' && e.type === 'supply') out.item = v
     else if (k === 'unit' && (v === 'load' || v === undefined)) {
       if (e.type === 'load') out.unit = undefined
+      // "make the loads 7" means no feed that was told in pounds
+      else if (fix.slots.count !== undefined && e.count === undefined) return undefined
     } else if (k === 'animal' && e.type === 'damage') Object.assign(out, { cause: 'animal', animal: v })
     else if (k === 'kind' && e.type === 'damage' && (v === 'hail' || v === 'wind')) Object.assign(out, { cause: v, animal: undefined })
     else if (k === 'cause' && e.type === 'damage') Object.assign(out, { cause: v, animal: undefined })

@@ -5,7 +5,9 @@ import { askRemove, choice } from '../saying/ask.ts'
 import type { Context } from './context.ts'
 import { m, nothing, question, type Settled } from './settled.ts'
 
-const REMOVES = /\b(?:delete|remove|erase|borra|borrar|elimina|eliminar|quita del libro|take out of the book)\b/
+const REMOVES = /\b(?:delete|remove|erase|borra|borrar|elimina|eliminar|quita del libro|take out of the book)\b|^del (?=.*\bpile\b)/
+/** "delete that", "remove the last one": an entry, no pile. */
+const ENTRY = /\b(?:delete|remove|erase|borra|borrar|elimina|eliminar) (?:(?:the|el|la) )?(?:that|last|it|eso|esa|ultimo|ultima)\b/
 const THINGS = /\b(?:pile|box|wagon|truck|pila|caja|monton|carreta|camion)\b/
 
 /** The box that a text names, the longest name first. */
@@ -18,8 +20,7 @@ const boxIn = (text: string, c: Context): string | undefined =>
  */
 export const removed = (r: Reading, c: Context): Settled | undefined => {
   const text = c.message.text.trim().split(/\s+/).map(foldWord).join(' ')
-  if (!REMOVES.test(text) || r.questionMark || /\b(?:that|last|it|eso|ultimo|ultima)\b/.test(text) || r.bare.numbers.length)
-    return undefined
+  if (!REMOVES.test(text) || r.questionMark || ENTRY.test(text) || r.bare.numbers.length) return undefined
   const pile = r.bare.piles[0]
   const box = pile === undefined ? boxIn(text, c) : undefined
   if (!THINGS.test(text) || (pile === undefined && box === undefined && r.bare.size > 6)) return undefined

@@ -32,12 +32,20 @@ const sidesBy = (p: Pool, at: number): number[] | undefined => {
   for (const dir of [-1, 1]) {
     for (let k = at + dir, n = 0; k >= 0 && k < p.items.length && n < 3; k += dir, n++) {
       const i = p.items[k]!
-      if (i.sides && p.free(k)) return p.take(k)!.sides
-      if (!isThin(i) && !(dir < 0 && i.num !== undefined)) break
+      if (i.sides && p.free(k)) {
+        // "barrier film, 50x150 plastic": the size of what stands behind it
+        const next = p.items[p.afterAt(k)]
+        if (dir > 0 && k > at + 1 && next && SHEETS.has(valueOf(next, 'mat') ?? '')) return undefined
+        return p.take(k)!.sides
+      }
+      if (!isThin(i) && !isTwin(p, k) && !(dir < 0 && i.num !== undefined)) break
     }
   }
   return undefined
 }
+
+/** "barrier film plastic": one sheet in two words. */
+const isTwin = (p: Pool, k: number): boolean => has(p.items[k], 'mat:plastic') && has(p.items[k - 1], 'mat:barrier film')
 
 /** "on it", "on north", or "on" and nothing more behind a material. */
 export const isLaidOn = (p: Pool, at: number): boolean => {
@@ -85,6 +93,7 @@ export const cover = (p: Pool): Found | undefined => {
     .filter(
       ({ i, k }) =>
         hasCat(i, 'mat') &&
+        !isTwin(p, k) &&
         !(k > 2 && isUnder(p, k)) &&
         !(k > 1 && has(p.items[k - 1], 'off') && /^(?:orillas?|bordes?|edges?|lados?)$/.test(p.items[k - 2]!.text.toLowerCase())),
     )
@@ -99,13 +108,16 @@ export const cover = (p: Pool): Found | undefined => {
     take < 0 &&
     put < 0 &&
     roll < 0 &&
-    behind
-      .slice(0, 2)
-      .some(
-        (i, n) =>
-          /^on$/.test(i.text.toLowerCase()) &&
-          (n > 0 ? has(behind[0], 'filler') : has(p.items[first.k + 1], 'back') || /s$/.test(first.i.tokens.at(-1)!.text)),
-      ) &&
+    behind.slice(0, 2).some(
+      (i, n) =>
+        /^on$/.test(i.text.toLowerCase()) &&
+        (n > 0
+          ? has(behind[0], 'filler')
+          : has(p.items[first.k + 1], 'back') ||
+            /s$/.test(first.i.tokens.at(-1)!.text) ||
+            // "plastic on, 50x150"
+            ((has(behind[1], 'comma') || behind[1]?.sides) && p.find(x => x.sides !== undefined) >= 0)),
+    ) &&
     p.items.slice(0, first.k).every(i => isThin(i))
   const given =
     first !== undefined &&
@@ -161,7 +173,7 @@ export const cover = (p: Pool): Found | undefined => {
   )
     return undefined
   // "plastic stuck down by the ice" tells how it is
-  if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]!.norm) && first !== undefined && first.k < put) return undefined
+  if (put >= 0 && /^stuck$/.test(p.items[put]!.tokens[0]?.norm ?? '') && first !== undefined && first.k < put) return undefined
   if (verb < 0 && roll < 0 && bare < 0 && p.sense('cause:ice') >= 0) return undefined
   // "pulled 20 tires out of the shed", "brought some bags home from town": the stock, not a pile
   if (
@@ -199,19 +211,23 @@ export const cover = (p: Pool): Found | undefined => {
   // a net is rolled up to be put away, a sheet to feed on
   const putAway =
     first !== undefined && valueOf(first.i, 'mat') === 'mesh' && ft < 0 && back < 0 && roll >= 0 && !/back|atras/.test(p.items[roll]!.text)
+  // "2 dozen tires back on barn": weights are laid back, no sheet is rolled
+  const laidBack = noWord && mats.every(x => counted(valueOf(x.i, 'mat')!)) && trailing.some(i => has(i, 'back')) && p.sense('on') >= 0
   // "destape 6 pies": uncovered so far is rolled back
   const change =
     bare >= 0 && ft >= 0 && verb < 0
       ? 'back'
       : putAway && put < 0
         ? 'off'
-        : rolled && !(take >= 0 && off && ft < 0 && back < 0)
-          ? put >= 0 && back >= 0 && ft < 0
-            ? 'on'
-            : 'back'
-          : off
-            ? 'off'
-            : 'on'
+        : laidBack
+          ? 'on'
+          : rolled && !(take >= 0 && off && ft < 0 && back < 0)
+            ? put >= 0 && back >= 0 && ft < 0
+              ? 'on'
+              : 'back'
+            : off
+              ? 'off'
+              : 'on'
   p.takeAll('v:cover', 'v:uncover', 'v:roll', 'v:put', 'v:take', 'b:cover', 'b:uncover', 'b:roll', 'v:use', 'v:lift', 'v:push')
   out.order = verb < 0 && bare < 0 && roll < 0 && take < 0 && put < 0 && !noWord
   takePile(p, out)
@@ -221,6 +237,7 @@ export const cover = (p: Pool): Found | undefined => {
     p.take(verb + 1)
     out.strange = named.text.toLowerCase()
   }
+  for (let k = 1; k < p.items.length; k++) if (isTwin(p, k)) p.take(k)
   let vague = false
   for (const { i, k } of mats) {
     if (!p.free(k)) continue

@@ -259,6 +259,8 @@ export const check = (p: Pool): Found | undefined => {
   const pile = p.cat('pile')
   if (verb < 0 && base < 0 && !(good >= 0 || bad >= 0)) return undefined
   if (verb < 0 && all < 0 && pile < 0) return undefined
+  // "revise barn y todo bien, pero shop": the pile behind it is another matter
+  if (verb < 0 && good >= 0 && pile > good && p.items.slice(good, pile).some(i => has(i, 'but'))) return undefined
   if (p.find(i => i.num !== undefined || i.sides !== undefined) >= 0) return undefined
   if (verb < 0 && p.find(i => hasCat(i, 'crop') || hasCat(i, 'v') || (hasCat(i, 'mat') && !has(i, 'thing:covers'))) >= 0) {
     const v = p.find(i => hasCat(i, 'v') && !hasCat(i, 'find') && !has(i, 'v:hold') && !has(i, 'v:have'))

@@ -31,8 +31,15 @@ export const pack = (p: Pool): Found | undefined => {
   const both = t < 0 ? p.find((i, k) => has(i, 'unit:tractor') && i.num === undefined && BOTH.test(p.items[k - 1]?.text ?? '')) : -1
   if (both >= 0) out.slots.tractors = 2
   // "a 36k tractor": what it weighs
-  if (t >= 0 && p.items[t]!.num! >= 5000) out.slots.tractorLb = p.take(t)!.num
-  else if (t >= 0) out.slots.tractors = p.take(t)!.num
+  if (t >= 0 && p.items[t]!.num! >= 5000) {
+    out.slots.tractorLb = p.take(t)!.num
+    // "one 38k tractor"
+    const many = p.items[t - 1]
+    if (many?.num !== undefined && many.unit === undefined && many.num < 10) out.slots.tractors = p.take(t - 1)!.num
+  }
+  if (out.slots.tractorLb !== undefined) {
+    // said with its weight
+  } else if (t >= 0) out.slots.tractors = p.take(t)!.num
   else if (apart >= 0) out.slots.tractors = p.take(apart)!.num
   else if (
     p.find(i => has(i, 'unit:tractor') && i.num === undefined && /^(tractor|packer|trator|trctr)$/.test(i.tokens.at(-1)!.norm)) >= 0 &&

@@ -34,7 +34,7 @@ export const FRAMES: Rule[] = [
   { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre', 'approx'] },
   { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'], ghost: 'v:patch' },
   { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'], ghost: 'what:hole' },
-  { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'] },
+  { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'], ghost: 'v:put' },
   { name: 'pack', frame: pack, needs: ['v:pack', 'b:pack'] },
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
   { name: 'face', frame: face, needs: ['thing:face', 'thing:left', 'thing:at'] },

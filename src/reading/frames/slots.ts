@@ -72,8 +72,13 @@ export const takePile = (p: Pool, out: Found, slot = 'pile', want?: 'on' | 'off'
     return
   }
   const name = takeStrange(p, want)
+  // "the bunker pile": a name of its own, though nobody knows it
+  const word = p.find((i, k) => has(i, 'pileword') && i.tokens.length === 1 && p.free(k + 1) && has(p.items[k + 1], 'pileword'))
   if (name) out.strange = name
-  else p.takeSense('pileword')
+  else if (word >= 0 && !/^(?:piles?|pilas?)$/i.test(p.items[word]!.text)) {
+    out.strange = p.take(word)!.text.toLowerCase()
+    p.take(word + 1)
+  } else p.takeSense('pileword')
 }
 
 const FIELD = /^(?:field|fld|place|farm|campo|lote|potrero|parcela)$/
