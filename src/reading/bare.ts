@@ -96,6 +96,12 @@ export const bareOf = (items: Item[]): Bare => {
       out.crops.push({ crop: valueOf(i, 'crop')! })
       known = true
     }
+    // "hay, third"
+    const named = out.crops.at(-1)
+    if (named && named.cut === undefined && hasCat(i, 'say') && items.slice(k + 1).every(x => has(x, 'stop') || has(x, 'mark'))) {
+      named.cut = Number(valueOf(i, 'say')!.split(':')[1])
+      continue
+    }
     const pick = valueOf(i, 'pick')
     if (pick) {
       out.pick = pick === 'last' ? 'last' : Number(pick)

@@ -58,6 +58,23 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       k--
       continue
     }
+    // "took the last ten feet of shop and pushed it up on top of creek": moved, not fed
+    if (
+      a.frame === 'feed' &&
+      b.frame === 'shift' &&
+      a.slots.lb === undefined &&
+      a.slots.pile !== undefined &&
+      b.slots.toPile === undefined &&
+      b.slots.pile !== undefined &&
+      b.slots.pile !== a.slots.pile &&
+      ['ft', 'count', 'lb'].every(s => b.slots[s] === undefined)
+    ) {
+      Object.assign(a, { frame: 'shift', full: true, slots: { ...a.slots, toPile: b.slots.pile } })
+      a.used += b.used
+      acts.splice(k, 1)
+      k--
+      continue
+    }
     // "bought 30 ton haylage, put it on north": the second says where
     const where = a.frame === 'load' && b.frame === 'load' && a.slots.pile === undefined && b.slots.pile !== undefined
     if (where && !a.strange && ['count', 'lb', 'crop', 'box'].every(s => b.slots[s] === undefined)) {

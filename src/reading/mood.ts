@@ -34,11 +34,13 @@ const affirms = (items: Item[], at: number, seg: Segment): boolean => {
   if (
     seg.act?.frame === 'check' &&
     seg.act.slots.finding === 'good' &&
-    items.slice(at + 1, seg.to).some(i => hasCat(i, 'what') || has(i, 'find:good'))
+    items.slice(at + 1, seg.to).some(i => hasCat(i, 'what') || (has(i, 'find:good') && NONE_OF.test(i.text)))
   )
     return true
   return deniesTelling(items, at)
 }
+
+const NONE_OF = /^(?:ni |no )/i
 
 /** A word of condition that rules the clause: in it, or at the head of the sentence. "25 more tires on, in case it blows" is done. */
 const isCondition = (items: Item[], k: number, seg: Segment): boolean => {

@@ -27,7 +27,23 @@ const isUntil = (items: Item[], k: number): boolean => {
 }
 
 const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'v:pitch', 'what:loose edge'])
-const WORDS = new Set(['were', 'dry', 'off', 'mess', 'tired', 'ok', 'okay', 'alright'])
+const WORDS = new Set([
+  'were',
+  'dry',
+  'off',
+  'mess',
+  'tired',
+  'ok',
+  'okay',
+  'alright',
+  'ate',
+  'hole',
+  'whole',
+  'hice',
+  'hicimos',
+  'hizo',
+  'hicieron',
+])
 
 /** What the word at `k` means beside what stands around it; undefined where nothing is ruled out. */
 const meant = (items: Item[], k: number): string[] | undefined => {
@@ -54,6 +70,30 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   if (has(i, 'v:check') && /^walk(?:ed|in|ing|s)?$/i.test(i.text) && /^to$/i.test(items[k + 1]?.text ?? '')) return FILLER
   // "a couple loads before the rain": when, not what fell
   if (hasCat(i, 'sky') && k > 1 && isUntil(items, k)) return FILLER
+  // "while you guys ate": no cows
+  if (
+    k > 0 &&
+    /^ate$/i.test(i.text) &&
+    has(i, 'v:feed') &&
+    !hasCat(items[k - 1], 'animal') &&
+    !/^(?:they|herd|cows|heifers|group|girls|milkers)$/i.test(items[k - 1]!.text)
+  )
+    return FILLER
+  // "the whole north edge is loose", heard as a hole
+  if (
+    /^w?hole$/i.test(i.text) &&
+    has(items[k - 1], 'filler') &&
+    has(items[k + 1], 'where:place') &&
+    items.slice(k + 2).some(x => has(x, 'what:loose edge'))
+  )
+    return FILLER
+  // "hice el plastico pa atras 4 pies"
+  if (
+    /^(?:hice|hicimos|hizo|hicieron)$/i.test(i.text) &&
+    items.slice(k + 1, k + 4).some(x => hasCat(x, 'mat')) &&
+    items.slice(k + 1, k + 6).some(x => has(x, 'back'))
+  )
+    return ROLLED
   // "les tire seis cucharones": thrown to the cows
   if (has(i, 'v:pitch') && /^les$/i.test(items[k - 1]?.text ?? '')) return FED
   if (/^we['’]re$/i.test(i.text)) return FILLER
@@ -97,6 +137,7 @@ const meant = (items: Item[], k: number): string[] | undefined => {
 }
 const FILLER = ['filler']
 const FED = ['v:feed']
+const ROLLED = ['v:roll']
 const LABEL = ['label']
 const OF_EACH = ['each']
 const PUT = ['v:put']
@@ -115,11 +156,23 @@ const changed = (items: Item[], k: number): Item | undefined => {
   const i = items[k]!
   // "temp dropped to 14 last night"
   if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { ...i, unit: 'degF' }
-  const senses = meant(items, k)
+  const senses = isOutOf(items, k) ? LABEL : meant(items, k)
   if (!senses) return undefined
   // a label and "a batch" behind an amount count nothing
   const uncounted = senses === LABEL || senses === OF_EACH ? { num: undefined, unit: undefined } : undefined
   return { ...i, ...uncounted, senses, meaning: undefined, weight: undefined }
+}
+
+/** "patched 2 of the 3": how many there are is no count of what was done. */
+const isOutOf = (items: Item[], k: number): boolean => {
+  const of = has(items[k - 1], 'filler') && !has(items[k - 1], 'off') ? k - 2 : k - 1
+  return (
+    isBare(items[k]!) &&
+    of > 0 &&
+    /^(?:of|out of|de)$/i.test(items[of]!.text) &&
+    isBare(items[of - 1]!) &&
+    items[of - 1]!.num! <= items[k]!.num!
+  )
 }
 
 /** The items with the senses gone that their neighbours rule out. */

@@ -17,12 +17,21 @@ const aTonAt = (items: readonly Item[], k: number): number => {
   return at > k && ton && ton.num === undefined && has(ton, 'unit:ton') ? at + 1 : -1
 }
 
+const MONEY = /^(?:bucks?|dollars?|dlls|dolares|pesos|varos|lana)$/
+
 /**
  * The sentence without what a ton cost, said in passing: "bought 40 tons of hay at 70 a ton". Such a number counts nothing, and left in
  * it would be taken for loads or for one ton more.
  */
 export const withoutPrices = (items: Item[]): Item[] => {
   let out = items
+  // "8 bucks a head", "900 dollars": money counts nothing here
+  for (let k = out.length - 1; k >= 0; k--)
+    if (out[k]!.num !== undefined && MONEY.test(out[k + 1]?.text.toLowerCase() ?? '')) {
+      let to = k + 2
+      if (EACH.test(out[to]?.tokens[0]?.norm ?? '') && out[to + 1]) to += has(out[to], 'per:head') || out[to]!.tokens.length > 1 ? 1 : 2
+      out = [...out.slice(0, k), { ...out[k + 1]!, senses: [], meaning: undefined, weight: undefined }, ...out.slice(to)]
+    }
   for (let k = out.length - 1; k > 0; k--) {
     const to = isBare(out[k]) ? aTonAt(out, k + 1) : -1
     if (to < 0) continue

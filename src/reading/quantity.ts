@@ -200,7 +200,9 @@ const saidQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
     !isUnit(tokens, at)
   )
     at++
-  const p = isUnit(tokens, at)
+  // "8 more in, corn": into the pile, no inches
+  const into = at > n.to && tokens[at]?.norm === 'in' && isMore(tokens, at - 1)
+  const p = into ? undefined : isUnit(tokens, at)
   if (p) {
     const { unit, senses } = countedBy(p, lang)
     if (unit === 'ft') {

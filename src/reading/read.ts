@@ -14,7 +14,7 @@ import { narrowed } from './narrow.ts'
 import { isThin, isThing, weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
-import { repair } from './repair.ts'
+import { isMended, repair } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { sentences } from './sentences.ts'
 import { bareFix, fixOf, withoutReason } from './talk.ts'
@@ -37,7 +37,7 @@ export interface ReadContext {
 /** Frames that look forward by nature: their plans are what they record. */
 const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 
-const REPORTED = new Set(['load', 'feed', 'spoil'])
+const REPORTED = new Set(['load', 'feed', 'spoil', 'patch', 'damage', 'cover', 'supply'])
 const MORE = /^(?:more|mor|another|additional|extra|mas|otros?|otras?)$/
 
 /** Words beyond these are talk. */
@@ -213,6 +213,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         lost--
         culprit = undefined
       }
+      // "ten of corn nope I lied eleven": one of the two is wrong, and nobody can tell which
+      if (found.length > first && found.at(-1)!.act.frame === seg.act.frame && run.slice(from, seg.to).some(isMended)) lost++
       // "5 more loads", "another 9k": not the ones told before
       if (REPORTED.has(seg.act.frame) && run.slice(seg.from, seg.to).some(i => i.tokens.some(t => MORE.test(t.norm)))) seg.act.more = true
       from = seg.to

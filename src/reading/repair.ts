@@ -15,6 +15,9 @@ const kindOf = (i: Item | undefined): string | undefined => {
 
 const ends = (items: Item[], k: number): boolean => items[k] === undefined || has(items[k], 'stop')
 
+/** A word that sets right what was said before it, and denies nothing by itself. */
+export const isMended = (i: Item): boolean => has(i, 'fix:no') && !has(i, 'm:no') && !has(i, 'find:trouble')
+
 /** "six loads of corn six loads of corn on creek", the first one mended: it is said anew with what was mended, and the first goes. */
 const saidAgain = (items: Item[], at: number): { from: number; to: number } | undefined => {
   const to = items.findIndex((i, k) => k > at && k <= at + 2 && i.num !== undefined)

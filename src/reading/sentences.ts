@@ -13,6 +13,20 @@ const listsCover = (items: Item[], at: number): boolean => {
 
 const COMMA = ['comma']
 
+/** "plastic on": a sheet and nothing of how big or how many. */
+const laysSheet = (run: Item[]): boolean =>
+  hasCat(run[0], 'mat') && has(run[1], 'on') && run.every(i => i.num === undefined || i.sides !== undefined)
+
+/** "covers checked. tight everywhere": what was found stands behind the stop. */
+const findsWhat = (items: Item[], at: number): boolean => {
+  let k = at
+  while (items[k] && !has(items[k], 'stop')) {
+    if (!isThin(items[k]!) && !hasCat(items[k], 'find') && !has(items[k], 'thing:covers') && !has(items[k], 'comma')) return false
+    k++
+  }
+  return k > at && items.slice(at, k).some(i => hasCat(i, 'find'))
+}
+
 /** An animal and a pile, and no deed: who was where. */
 const tellsWho = (run: Item[]): boolean =>
   run.some(i => hasCat(i, 'animal')) &&
@@ -42,12 +56,13 @@ export const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => 
     } else if (has(i, 'stop')) {
       const prev = items[k - 1]
       // "creek covered. 50x150, 275 tires": the second says with what
-      if (i.text !== '?' && run.some(x => has(x, 'v:cover')) && listsCover(items, k + 1)) {
+      if (i.text !== '?' && (run.some(x => has(x, 'v:cover')) || laysSheet(run)) && listsCover(items, k + 1)) {
         run.push({ ...i, senses: COMMA })
         continue
       }
       // "dogs on shop again. 4 holes": the second says what came of it
-      if (i.text === '.' && tellsWho(run) && countsHarm(items, k + 1)) {
+      const found = run.some(x => has(x, 'v:check')) && !run.some(x => hasCat(x, 'find') || hasCat(x, 'what') || x.num !== undefined)
+      if (i.text === '.' && ((tellsWho(run) && countsHarm(items, k + 1)) || (found && findsWhat(items, k + 1)))) {
         run.push({ ...i, senses: COMMA })
         continue
       }

@@ -1,4 +1,4 @@
-import { has, hasCat, type Item, valueOf } from './item.ts'
+import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Fix } from './reading.ts'
 import { values, WAS } from './values.ts'
@@ -21,8 +21,11 @@ const RIGHTS = new Set(
 
 /** Where "26, read the wrong end of the tape" begins to say how the slip came about; -1 where a message does not. */
 const reasonAt = (items: Item[]): number => {
-  const at = items.length <= 12 && items[0]?.num !== undefined && has(items[1], 'comma') ? 1 : -1
-  return at > 0 && MISREAD.test(items.map(i => i.text.toLowerCase()).join(' ')) ? at : -1
+  if (items.length > 12 || items[0]?.num === undefined) return -1
+  // "112 sorry, fat thumbs"
+  const sorry = has(items[1], 'fix:no') && has(items[2], 'comma') && items.slice(3).every(i => i.num === undefined && !hasCat(i, 'pile'))
+  if (sorry) return 1
+  return has(items[1], 'comma') && MISREAD.test(items.map(i => i.text.toLowerCase()).join(' ')) ? 1 : -1
 }
 
 /** The items of a value without the reason why another was told before. */
@@ -53,6 +56,18 @@ const isWhy = (items: Item[], not: number): boolean => {
   )
 }
 
+/** "looked closer, that was a dog not a coon": a word that sets right, and beside the denial two values of one kind. */
+const turnedRound = (items: Item[], not: number): boolean => {
+  const solid = (i: Item | undefined): boolean => i !== undefined && !isThin(i)
+  const good = items.slice(0, not).findLast(solid)
+  const bad = items.slice(not + 1).find(solid)
+  return (
+    items.slice(0, not).some(i => has(i, 'fix:make')) &&
+    ['pile', 'crop', 'animal', 'mat', 'cause', 'what'].some(c => hasCat(good, c) && hasCat(bad, c)) &&
+    items.length <= 12
+  )
+}
+
 /** A message that changes what was said before; undefined where it is none. */
 export const fixOf = (all: Item[]): Fix | undefined => {
   if (!mayFix(all)) return undefined
@@ -69,6 +84,9 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   const content = has(said[0], 'and') && said.length > 1 ? said.slice(1) : said
   const first = content[0]
   if (!first) return undefined
+  // "never mind that, he sold em to somebody else. undo"
+  const letGo = has(all[0], 'ans:drop') && all.length > 2 && has(all.at(-1), 'fix:undo')
+  if (letGo) return { kind: 'undo', slots: {}, wrong: {}, many: false, date: undefined, strength: 2 }
   const undo = content.findIndex(i => has(i, 'fix:undo'))
   const dates = items.find(i => i.date)?.date
   if (undo >= 0 && undo <= 1) {
@@ -175,6 +193,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   // "*barn": how a slip is set right in a chat
   const starred = all[0]?.text === '*' && content.length <= 3
   const misread = reasonAt(all) > 0
+  // "haven't patched barn yet, sorry" only denies
+  if (meant && items.some(i => has(i, 'm:no')) && items.some(isVerb)) return undefined
   const no = meant || starred || misread ? 0 : head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
   // "6 not 7", "hill not north": the second is what was wrong
@@ -184,7 +204,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) &&
     make !== 0 &&
     !(make === 1 && (hasCat(first, 'fix') || hasCat(first, 'person') || isThin(first) || has(first, 'ans:yes'))) &&
-    !(not > 0 && (content.length <= 5 || (not <= 4 && isWhy(items, not))))
+    !(not > 0 && (content.length <= 5 || turnedRound(items, not) || (not <= 4 && isWhy(items, not))))
   )
     return undefined
   // "thats 32 in there now right": a sum too
@@ -196,12 +216,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   // "fueron 5 de maiz y 2 de alfalfa los que le vaciamos al arroyo" tells
   const only = make >= 0 && no !== 0 && WAS.test(content[make]!.text)
   if (only && content.some(i => i !== content[make] && (has(i, 'v:put') || has(i, 'v:feed')))) return undefined
-  let right = misread
-    ? items.slice(
-        0,
-        items.findIndex(i => has(i, 'comma')),
-      )
-    : items
+  let right = misread ? withoutReason(all) : items
   let wrong: Record<string, unknown> = {}
   if (not > 0) {
     const bad = values(items.slice(not + 1))

@@ -22,6 +22,7 @@ const PATTERN = new RegExp(
     String.raw`(?<clock>\d{1,2}:\d{2}(?:\s?[ap]\.?m\b\.?|[ap]\b)?|\d{1,2}(?:\s?[ap]\.?m\b\.?|[ap]\b))`,
     String.raw`(?<ordinal>\d{1,2}(?:st|nd|rd|th|ra|da|do|er|ro|ta|to|va|vo|°|º|ª)\b)`,
     String.raw`(?<texted>2(?:day|nite|night|morrow|moro|mrw)\b)`,
+    String.raw`(?<water>\bh2o\b)`,
     String.raw`(?<before>\bb4\b)`,
     String.raw`(?<thousands>\d{1,3}(?:\.\d{1,3})?k\b)`,
     String.raw`(?<feet>\d{1,4}(?:\.\d+)?\s?['’′](?:\s?\d{1,2}(?:\.\d+)?(?:\s?(?:["”″]|'')|(?![\d'’])))?)`,
@@ -47,6 +48,7 @@ const plainWordEnd = (text: string, from: number): number => {
   if (next > 127 || next === 39 || next === 96) return -1
   const first = text[from]!
   if ((first === 'b' || first === 'B') && text[from + 1] === '4') return -1
+  if ((first === 'h' || first === 'H') && text[from + 1] === '2') return -1
   return (next === 46 || next === 58) && LINK_HEAD.test(text.slice(from, to)) ? -1 : to
 }
 const LINK_HEAD = /^(?:https?|www)$/i
@@ -96,6 +98,7 @@ const tokenOf = (m: RegExpExecArray): Token => {
   if (g.glyph !== undefined) return tokenAt(m, 'number', raw, GLYPHS[raw]!)
   if (g.iso ?? g.clock ?? g.ordinal ?? g.fraction ?? g.feet ?? g.inches) return tokenAt(m, 'number', raw.toLowerCase())
   if (g.link ?? g.phone) return tokenAt(m, 'mark', g.link ? '<link>' : '<phone>')
+  if (g.water !== undefined) return tokenAt(m, 'word', 'water')
   if (g.before !== undefined) return tokenAt(m, 'word', 'before')
   if (g.texted !== undefined) return tokenAt(m, 'word', /^2m/i.test(raw) ? 'tomorrow' : /^2n/i.test(raw) ? 'tonight' : 'today')
   return tokenAt(m, 'mark', raw === '\n' ? '.' : raw)

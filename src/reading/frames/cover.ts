@@ -4,6 +4,7 @@ import { type Found, inFt, isAway, takeColour, takePile, takeVague } from './slo
 import { takeWhere } from './where.ts'
 
 const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
+const HEAPED = new Set(['gravel', 'dirt'])
 const SHEETS = new Set(['plastic', 'second plastic', 'barrier film', 'tarp'])
 
 /** The number that counts a material: right before it, or right after. */
@@ -47,6 +48,16 @@ const sidesBy = (p: Pool, at: number): number[] | undefined => {
 /** "barrier film plastic": one sheet in two words. */
 const isTwin = (p: Pool, k: number): boolean => has(p.items[k], 'mat:plastic') && has(p.items[k - 1], 'mat:barrier film')
 
+/** "15 tires off" and nothing more. */
+const isCountedOff = (p: Pool, k: number): boolean =>
+  counted(valueOf(p.items[k], 'mat')!) &&
+  p.items[k - 1]?.num !== undefined &&
+  /^off$/i.test(p.items[k + 1]?.text ?? '') &&
+  (p.items[k + 2] === undefined || has(p.items[k + 2], 'comma'))
+
+/** "on the fifty by one fifty": the size, with its article. */
+const isSized = (p: Pool, k: number): boolean => p.items[has(p.items[k], 'filler') ? k + 1 : k]?.sides !== undefined
+
 /** "on it", "on north", or "on" and nothing more behind a material. */
 export const isLaidOn = (p: Pool, at: number): boolean => {
   const again = has(p.items[at + 1], 'back') ? 1 : 0
@@ -55,7 +66,12 @@ export const isLaidOn = (p: Pool, at: number): boolean => {
   return (
     has(on, 'on') &&
     /^on$/.test(on!.tokens[0]!.norm) &&
-    (!under || hasCat(under, 'pile') || /^(?:it|that|there)$/.test(under.text.toLowerCase()))
+    (!under ||
+      has(under, 'comma') ||
+      has(under, 'and') ||
+      hasCat(under, 'pile') ||
+      isSized(p, at + 2 + again) ||
+      /^(?:it|that|there)$/.test(under.text.toLowerCase()))
   )
 }
 
@@ -86,6 +102,10 @@ export const cover = (p: Pool): Found | undefined => {
       (has(i, 'v:push') && p.sense('mat:dirt', 'mat:gravel') >= 0),
   )
   const base = p.sense('b:cover', 'b:uncover', 'b:roll', 'b:take')
+  // "got the 50x150 pulled over": only a sheet has sides and is pulled over
+  const pulled = p.items.findIndex(
+    (i, k) => has(i, 'v:take') && /^(?:over|across|encima)$/i.test(p.items[k + 1]?.text ?? '') && p.items.slice(0, k).some(x => x.sides),
+  )
   const back = p.sense('back')
   // "la orilla del plastico" says where
   const mats = p.items
@@ -144,14 +164,17 @@ export const cover = (p: Pool): Found | undefined => {
     second ||
     (first !== undefined &&
       p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
-      (isOn || pileAt >= 0 || p.num(['ft']) >= 0) &&
+      (isOn || pileAt >= 0 || p.num(['ft']) >= 0 || isCountedOff(p, first.k)) &&
       (isOn ||
         trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
         (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
+        // "dirt on creek edges"
+        (HEAPED.has(valueOf(first.i, 'mat')!) && first.k === 0 && has(p.items[1], 'on') && pileAt > 0) ||
         (counted(valueOf(first.i, 'mat')!) &&
           p.items[has(p.items[first.k - 1], 'more') ? first.k - 2 : first.k - 1]?.num !== undefined &&
           trailing.some(i => has(i, 'on')))))
-  if (roll < 0 && bare < 0 && verb < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0))) return undefined
+  if (roll < 0 && bare < 0 && verb < 0 && pulled < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0)))
+    return undefined
   // "pulled the mesh off and laid 45 bags": two deeds
   const then = Math.max(put, roll)
   const rolledOn =
@@ -159,6 +182,13 @@ export const cover = (p: Pool): Found | undefined => {
   if (take >= 0 && then > take && first !== undefined && first.k < then && (rolledOn || mats.some(x => x.k > then))) return undefined
   // "mesh off barn, rolled plastic bk 4'"
   if (roll >= 0 && first !== undefined && first.k < roll && mats.some(x => x.k > roll) && has(p.items[first.k + 1], 'off')) return undefined
+  // "plastic rolled back 10 ft, 26 tires off": two deeds
+  if (
+    roll >= 0 &&
+    mats.some(x => x.k > roll && counted(valueOf(x.i, 'mat')!) && isAway(p.items[x.k + 1] ?? x.i)) &&
+    mats.some(x => SHEETS.has(valueOf(x.i, 'mat')!))
+  )
+    return undefined
   // "storm took the tires off": nobody did
   if (
     take >= 0 &&
@@ -202,7 +232,8 @@ export const cover = (p: Pool): Found | undefined => {
         verb < 0)
   // "pulled the mesh back off" is off, "put the mesh back on" is on, "rolled 6 ft back" is back
   // "pulled a sheet over north"
-  const over = p.find((i, k) => /^(over|encima|sobre)$/.test(i.tokens[0]?.norm ?? '') && first !== undefined && k > first.k) >= 0
+  const over =
+    pulled >= 0 || p.find((i, k) => /^(over|encima|sobre)$/.test(i.tokens[0]?.norm ?? '') && first !== undefined && k > first.k) >= 0
   const off =
     !over &&
     (bare >= 0 ||
@@ -233,7 +264,13 @@ export const cover = (p: Pool): Found | undefined => {
   takePile(p, out)
   // "covered south with the 50x150": no pile we know, and no side of one
   const named = verb >= 0 && out.slots.pile === undefined && out.strange === undefined ? p.items[verb + 1] : undefined
-  if (named && has(named, 'where:place') && p.free(verb + 1) && SIDES.test(named.text) && !has(p.items[verb + 2], 'where:place')) {
+  if (
+    named &&
+    has(named, 'where:place') &&
+    p.free(verb + 1) &&
+    SIDES.test(named.text) &&
+    (!has(p.items[verb + 2], 'where:place') || has(p.items[verb + 2], 'with'))
+  ) {
     p.take(verb + 1)
     out.strange = named.text.toLowerCase()
   }
@@ -265,7 +302,11 @@ export const cover = (p: Pool): Found | undefined => {
     out.several!.push(one)
   }
   const s = p.find(i => i.sides !== undefined)
-  if (s >= 0 && (verb >= 0 || noWord) && !out.several!.some(o => SHEETS.has(o.material as string) && o.widthFt !== undefined)) {
+  if (
+    s >= 0 &&
+    (verb >= 0 || noWord || pulled >= 0) &&
+    !out.several!.some(o => SHEETS.has(o.material as string) && o.widthFt !== undefined)
+  ) {
     const d = p.take(s)!.sides!
     const sheet = out.several!.find(o => SHEETS.has(o.material as string))
     const size = { widthFt: Math.min(d[0]!, d[1]!), lengthFt: Math.max(d[0]!, d[1]!) }

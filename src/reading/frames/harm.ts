@@ -15,6 +15,21 @@ export const damage = (p: Pool): Found | undefined => {
   const sheet = p.find(i => hasCat(i, 'mat'))
   if (p.sense('v:patch') >= 0 && broke < 0) return undefined
   if (p.sense('v:remind', 'v:note') >= 0) return undefined
+  // "a hole in my jeans": the teller's own
+  if (p.cat('pile') < 0 && p.find((i, k) => /^(?:my|mi|mis|his|her)$/i.test(i.text) && p.items[k + 1]?.senses.length === 0) >= 0)
+    return undefined
+  // "dirt on creek edges": an edge alone is where
+  if (
+    what >= 0 &&
+    /^edges?$/i.test(p.items[what]!.text) &&
+    animal < 0 &&
+    broke < 0 &&
+    lift < 0 &&
+    sheet >= 0 &&
+    valueOf(p.items[sheet], 'mat') !== 'plastic' &&
+    p.find(i => hasCat(i, 'cause') || hasCat(i, 'sky') || has(i, 'find:trouble')) < 0
+  )
+    return undefined
   // "put the mesh back on"
   if (p.sense('v:put') >= 0 && p.sense('mat:mesh', 'mat:tires') >= 0 && broke < 0 && lift < 0 && animal < 0) return undefined
   // "el aire levanto la orilla de la calf side": an edge that was lifted is loose
@@ -271,7 +286,9 @@ export const check = (p: Pool): Found | undefined => {
     p.take(base)
     out.order = true
   }
-  if (bad >= 0) out.slots.finding = 'trouble'
+  // "the cover don't look good at all"
+  const not = good > 0 && p.items.slice(Math.max(0, good - 2), good).some(i => has(i, 'm:no')) && p.items[good]!.tokens.length < 3
+  if (bad >= 0 || not) out.slots.finding = 'trouble'
   else if (good >= 0) out.slots.finding = 'good'
   p.takeAll('find:good', 'find:trouble', 'v:check')
   takePile(p, out)

@@ -46,6 +46,15 @@ export const pack = (p: Pool): Found | undefined => {
     p.items.some(i => /^(a|one|un|1)$/.test(i.text.toLowerCase()))
   )
     out.slots.tractors = 1
+  // "packing w 2"
+  const with2 =
+    out.slots.tractors === undefined
+      ? p.find(
+          (i, k) =>
+            i.num !== undefined && i.unit === undefined && i.num < 10 && has(p.items[k - 1], 'with') && !hasCat(p.items[k + 1], 'dim'),
+        )
+      : -1
+  if (with2 >= 0) out.slots.tractors = p.take(with2)!.num
   const h = p.num(['hour'])
   if (h >= 0) out.slots.hours = p.take(h)!.num
   const layer = p.num(['in', undefined], (i, k) => i.unit === 'in' || hasCat(p.items[k + 1], 'dim'))

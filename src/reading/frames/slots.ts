@@ -51,6 +51,8 @@ export const inFt = (i: Item): number | undefined => {
   return i.unit === undefined || i.unit === 'ft' ? round(i.num) : undefined
 }
 
+const BUNKER = /^(?:the )?(?:bunkers?|bunks?|bnkrs?)$/i
+
 /** Takes the pile of a clause into `out`; a name that is not known goes to `strange`. */
 export const takePile = (p: Pool, out: Found, slot = 'pile', want?: 'on' | 'off'): void => {
   let at = want ? p.find((i, k) => hasCat(i, 'pile') && p.relation(k) === want) : -1
@@ -78,7 +80,12 @@ export const takePile = (p: Pool, out: Found, slot = 'pile', want?: 'on' | 'off'
   else if (word >= 0 && !/^(?:piles?|pilas?)$/i.test(p.items[word]!.text)) {
     out.strange = p.take(word)!.text.toLowerCase()
     p.take(word + 1)
-  } else p.takeSense('pileword')
+  } else {
+    // "fed 9k off the bunker": piles are no bunkers, so it is one by its name
+    const bunker = p.find((i, k) => BUNKER.test(i.text) && p.relation(k) !== undefined)
+    if (bunker >= 0) out.strange = p.take(bunker)!.text.toLowerCase()
+    else p.takeSense('pileword')
+  }
 }
 
 const FIELD = /^(?:field|fld|place|farm|campo|lote|potrero|parcela)$/
@@ -140,7 +147,7 @@ export const takeStrange = (p: Pool, want?: 'on' | 'off'): string | undefined =>
     const unknown = p.items.slice(k, end).some(i => !i.senses.length)
     // "en la pila del cerrito"
     const said = pileOf(p, k)
-    if (said >= 0 && p.items.slice(k, end).some(i => !i.senses.length)) {
+    if (said >= 0 && p.items.slice(k, end).some(i => !i.senses.length || !NO_NAME.test(i.tokens[0]!.norm))) {
       for (let j = said; j < end; j++) p.used[j] = 1
       return p.items
         .slice(k, end)

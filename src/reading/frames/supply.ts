@@ -42,6 +42,17 @@ export const supply = (p: Pool): Found | undefined => {
   if (thing < 0 && sides < 0) return undefined
   // "used 40 bags around the bottom" is laid on
   if (use >= 0 && p.find(x => has(x, 'prepWhere') && /^(?:around|along|alrededor)$/.test(x.text.toLowerCase())) >= 0) return undefined
+  // "got the 50x150 pulled over": what was got is done
+  if (buyish >= 0 && /^(?:we |i |finally )?got$/i.test(p.items[buyish]!.text)) {
+    const done = p.find(
+      (i, k) =>
+        k > buyish &&
+        /^(?:pulled|stretched|rolled|spread|laid|put|tucked|weighted|thrown|throwed|tarped|pulled over|covered)$/.test(
+          i.text.toLowerCase(),
+        ),
+    )
+    if (done >= 0) return undefined
+  }
   if (p.cat('pile') >= 0 || p.sense('v:cover') >= 0) out.bias! -= 2
   const i = thing >= 0 ? p.take(thing)! : undefined
   const item = i ? (valueOf(i, 'mat') ?? valueOf(i, 'item')!) : 'plastic'
