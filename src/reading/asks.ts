@@ -13,6 +13,9 @@ const WORTH = /\b(?:worth|value|vale|valor)\b/
 /** Things of the yard that no pile has: "who left the gate open". */
 const AROUND = /\b(?:gates?|doors?|lights?|fridge|radio|heater|porton|puertas?|luz|luces|cerco)\b/
 
+const LOGGED = /\b(?:log|logged|apunt\w*|registr\w*|wrote|entered|reported|dijo)\b/
+const DONE = /\b(?:said|put|puso|hizo|did|sent|rompio|parcho|tapo|reviso)\b/
+
 /** "quien trae las tortillas": what is asked about is no thing of the trade. */
 const ofOtherThings = (x: Seen): boolean =>
   !['pile', 'crop', 'mat', 'box', 'unit', 'what'].some(x.c) &&
@@ -64,9 +67,8 @@ const RULES: [string, (x: Seen) => boolean][] = [
       (((x.s('v:take') || x.s('v:roll') || x.s('v:uncover')) &&
         (x.c('mat') || (x.c('pile') && !x.items.some(i => i.senses.length === 0)))) ||
         (VERB_TYPES.some(([s]) => x.s(s)) && !ofOtherThings(x)) ||
-        /\b(log|logged|said|put|apunt\w*|puso|hizo|registr\w*|did|wrote|sent|entered|reported|dijo|rompio|parcho|tapo|reviso)\b/.test(
-          x.text,
-        )),
+        LOGGED.test(x.text) ||
+        (DONE.test(x.text) && !ofOtherThings(x))),
   ],
   [
     'checks',

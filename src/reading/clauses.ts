@@ -50,7 +50,9 @@ const cuts = (items: Item[]): Map<number, number> => {
       let b = k
       while (
         b > 1 &&
-        items[b - 1]!.senses.every(s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno') &&
+        items[b - 1]!.senses.every(
+          s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno' || s === 'fix:no' || s === 'ans:no',
+        ) &&
         items[b - 1]!.senses.length > 0 &&
         items[b - 1]!.num === undefined
       )
@@ -201,6 +203,13 @@ const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Seg
   }
 }
 
+/** The frame that the next clause may lean on: "no holes in barn but two in shop" goes on with holes. */
+const leadOf = (made: Candidate, items: Item[]): FrameName | undefined =>
+  made.rule?.name === 'check' && items.slice(made.from, made.to).some(i => has(i, 'find:good') && NO_HARM.test(i.text))
+    ? 'damage'
+    : made.rule?.name
+const NO_HARM = /\b(?:holes?|tears?|rips?|hoyos?|agujeros?|rajadas?)\b/i
+
 const PLAIN = [false]
 const LEANING = [true]
 const BOTH = [false, true]
@@ -224,7 +233,10 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
     : items.flatMap((x, k) => {
         if (!x.date?.ahead) return []
         const c = items.findLastIndex((y, j) => j < k && (has(y, 'and') || has(y, 'comma')))
-        const told = c > 0 && items.slice(0, c).some(y => hasCat(y, 'v'))
+        const before = items.slice(0, Math.max(c, 0))
+        // "y 130 llantas, mañana el resto"
+        const rest = before.some(y => y.num !== undefined) && items.slice(k + 1).some(y => has(y, 'thing:first'))
+        const told = c > 0 && (before.some(y => hasCat(y, 'v')) || rest)
         return told && where.has(c + 1) ? [c + 1] : []
       })
   const f: { score: number; prev: number; made?: Candidate; frame?: FrameName }[] = [{ score: 0, prev: -1, frame: last }]
@@ -238,7 +250,12 @@ export const clauses = (items: Item[], last?: FrameName): Segment[] => {
       const b = best(items, g, points[i]!, points[j]!, a.frame)
       const score = a.score + b.score - cut
       if (score > top.score)
-        top = { score, prev: i, made: b.made, frame: b.made.rule?.name ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined) }
+        top = {
+          score,
+          prev: i,
+          made: b.made,
+          frame: leadOf(b.made, items) ?? (isEmpty(items, points[i]!, points[j]!) ? a.frame : undefined),
+        }
     }
     f.push(top)
   }

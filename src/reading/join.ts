@@ -47,6 +47,12 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
         act.vague = undefined
         act.full = true
       }
+      // "di 6 cucharones de shop y tire 1 podrido"
+      if (act.frame === 'spoil' && before?.act.frame === 'feed' && before.sentence === sentence && before.act.slots.unit !== undefined) {
+        Object.assign(act.slots, { count: act.slots.bare, unit: before.act.slots.unit })
+        act.vague = undefined
+        act.full = true
+      }
       delete act.slots.bare
     }
     // "bought 2 plastics and 100 tires"

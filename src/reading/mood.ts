@@ -131,3 +131,21 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
   }
   return mood
 }
+
+/** Frames that look forward by nature: their plans are what they record. */
+const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
+
+/** "had to open barn back up": the bare verb behind it tells, and orders nothing. */
+const HAD_TO = /\b(?:had to|tuvimos que|tuve que|tuvo que|tuvieron que)\b/
+
+/** The mood of a clause's act: some frames look forward by nature, and a bare verb may order what is to be done. */
+export const settled = (mood: Mood, seg: Segment, items: Item[], from: number): Mood => {
+  const act = seg.act!
+  if (FORWARD.has(act.frame) && mood !== 'denial' && mood !== 'hope' && mood !== 'hearsay') return 'fact'
+  const said = () =>
+    items
+      .slice(from, seg.to)
+      .map(i => i.text.toLowerCase())
+      .join(' ')
+  return mood === 'fact' && seg.order && !HAD_TO.test(said()) ? 'order' : mood
+}

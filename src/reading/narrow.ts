@@ -26,7 +26,7 @@ const isUntil = (items: Item[], k: number): boolean => {
   return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|el|la|que))?$/.test(lead)
 }
 
-const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'v:pitch', 'what:loose edge'])
+const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'v:pitch', 'what:loose edge', 'thing:gone'])
 const WORDS = new Set([
   'were',
   'dry',
@@ -94,6 +94,8 @@ const meant = (items: Item[], k: number): string[] | undefined => {
     items.slice(k + 1, k + 6).some(x => has(x, 'back'))
   )
     return ROLLED
+  // "scraped the dirt off the end of the barn pile": where
+  if (has(i, 'thing:gone') && /^(?:the )?end of/i.test(i.text) && (has(items[k - 1], 'off') || has(items[k - 1], 'on'))) return FILLER
   // "les tire seis cucharones": thrown to the cows
   if (has(i, 'v:pitch') && /^les$/i.test(items[k - 1]?.text ?? '')) return FED
   if (/^we['’]re$/i.test(i.text)) return FILLER

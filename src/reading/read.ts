@@ -8,13 +8,13 @@ import { isQuestion } from './isQuestion.ts'
 import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { dateBack, distribute, finished, isCause, isPatched, lend, parted, small, summed, withWeather } from './join.ts'
 import { covered, merge } from './merge.ts'
-import { moodOf } from './mood.ts'
+import { moodOf, settled } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
 import { isThin, isThing, weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
-import { isMended, repair } from './repair.ts'
+import { repair, setsRight } from './repair.ts'
 import { type Lang, scan } from './scan.ts'
 import { sentences } from './sentences.ts'
 import { bareFix, fixOf, withoutReason } from './talk.ts'
@@ -33,9 +33,6 @@ export interface ReadContext {
   /** Keep a trace of how it was read; it costs as much as the reading. */
   explain?: boolean
 }
-
-/** Frames that look forward by nature: their plans are what they record. */
-const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 
 const REPORTED = new Set(['load', 'feed', 'spoil', 'patch', 'damage', 'cover', 'supply'])
 const MORE = /^(?:more|mor|another|additional|extra|mas|otros?|otras?)$/
@@ -181,12 +178,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       const mood = moodOf(run, from, seg, carried, found.at(-1)?.act.mood === 'fact')
       if (mood === 'hope' || mood === 'if' || mood === 'hearsay' || mood === 'plan')
         carried = mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan')) ? undefined : mood
-      seg.act.mood =
-        FORWARD.has(seg.act.frame) && mood !== 'denial' && mood !== 'hope' && mood !== 'hearsay'
-          ? 'fact'
-          : mood === 'fact' && seg.order
-            ? 'order'
-            : mood
+      seg.act.mood = settled(mood, seg, run, from)
       // "checked north, not one hole": the denial of harm is the finding
       if (mood === 'denial' && seg.act.frame === 'damage' && run.slice(seg.from, seg.to).some(i => has(i, 'v:check'))) {
         const { pile } = seg.act.slots
@@ -214,7 +206,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         culprit = undefined
       }
       // "ten of corn nope I lied eleven": one of the two is wrong, and nobody can tell which
-      if (found.length > first && found.at(-1)!.act.frame === seg.act.frame && run.slice(from, seg.to).some(isMended)) lost++
+      if (found.length > first && found.at(-1)!.act.frame === seg.act.frame && setsRight(run, from, seg.to)) lost++
       // "5 more loads", "another 9k": not the ones told before
       if (REPORTED.has(seg.act.frame) && run.slice(seg.from, seg.to).some(i => i.tokens.some(t => MORE.test(t.norm)))) seg.act.more = true
       from = seg.to
@@ -237,6 +229,9 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       for (const pile of seg.morePiles ?? []) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, pile } }, sentence: n })
     }
     lost += waiting.length
+    // what one clause could not place may belong to its neighbour: both are asked about
+    const facts = found.slice(first).filter(f => f.act.mood === 'fact')
+    if (facts.length > 1) lost += facts.reduce((t, f) => t + f.act.leftNumbers, 0)
     if (lost) for (const f of found.slice(first)) f.act.leftNumbers += lost
   }
   // "who wants tamales? I brought 2 dozen", a telephone number: what is counted there is not said to be feed

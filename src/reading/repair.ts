@@ -16,7 +16,13 @@ const kindOf = (i: Item | undefined): string | undefined => {
 const ends = (items: Item[], k: number): boolean => items[k] === undefined || has(items[k], 'stop')
 
 /** A word that sets right what was said before it, and denies nothing by itself. */
-export const isMended = (i: Item): boolean => has(i, 'fix:no') && !has(i, 'm:no') && !has(i, 'find:trouble')
+const isMended = (i: Item): boolean => has(i, 'fix:no') && !has(i, 'm:no') && !has(i, 'find:trouble')
+
+/** True where such a word stands in the run with a number behind it. */
+export const setsRight = (items: Item[], from: number, to: number): boolean => {
+  const at = items.findIndex((i, k) => k >= from && k < to && isMended(i))
+  return at >= 0 && items.slice(at + 1, to).some(i => i.num !== undefined)
+}
 
 /** "six loads of corn six loads of corn on creek", the first one mended: it is said anew with what was mended, and the first goes. */
 const saidAgain = (items: Item[], at: number): { from: number; to: number } | undefined => {
@@ -68,6 +74,8 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
       const fixed = repair(rest, trace, lang)
       return [...out.slice(0, at + 1), ...fixed]
     }
+    // "got the plastic on, no tires on it yet"
+    if (kind === 'mat' && /^no$/i.test(out[at]!.text) && !ends(out, end + 1)) return out
     // "an inch of rain, no hail"
     if (kind === 'sky' && out[at]!.tokens.length === 1 && /^no$/.test(out[at]!.text.toLowerCase())) return out
     // "no" between a value and another of its kind may deny the second: "2 holes in barn no holes in shop"

@@ -1,94 +1,16 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
+import { counted, countOf, HEAPED, isCountedOff, isLaidOn, isTwin, isUnder, movedOver, SHEETS, sidesBy } from './sheets.ts'
 import { type Found, inFt, isAway, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
 const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
-const HEAPED = new Set(['gravel', 'dirt'])
-const SHEETS = new Set(['plastic', 'second plastic', 'barrier film', 'tarp'])
-
-/** The number that counts a material: right before it, or right after. */
-const countOf = (p: Pool, at: number): number | undefined => {
-  for (let k = at - 1; k >= 0 && k >= at - 3; k--) {
-    const i = p.items[k]!
-    if (p.free(k) && i.num !== undefined && i.unit === undefined) return p.take(k)!.num
-    if (!isThin(i) && !has(i, 'more') && !i.sides && i.senses.length > 0 && !has(i, 'with')) break
-  }
-  // "plastic 50x150, tires 265"
-  const next = p.items[at + 1]
-  const end = p.items[at + 2]
-  if (
-    next &&
-    p.free(at + 1) &&
-    next.num !== undefined &&
-    next.unit === undefined &&
-    !next.ordinal &&
-    (!end || has(end, 'comma') || has(end, 'and'))
-  )
-    return p.take(at + 1)!.num
-  return undefined
-}
-
-const sidesBy = (p: Pool, at: number): number[] | undefined => {
-  for (const dir of [-1, 1]) {
-    for (let k = at + dir, n = 0; k >= 0 && k < p.items.length && n < 3; k += dir, n++) {
-      const i = p.items[k]!
-      if (i.sides && p.free(k)) {
-        // "barrier film, 50x150 plastic": the size of what stands behind it
-        const next = p.items[p.afterAt(k)]
-        if (dir > 0 && k > at + 1 && next && SHEETS.has(valueOf(next, 'mat') ?? '')) return undefined
-        return p.take(k)!.sides
-      }
-      if (!isThin(i) && !isTwin(p, k) && !(dir < 0 && i.num !== undefined)) break
-    }
-  }
-  return undefined
-}
-
-/** "barrier film plastic": one sheet in two words. */
-const isTwin = (p: Pool, k: number): boolean => has(p.items[k], 'mat:plastic') && has(p.items[k - 1], 'mat:barrier film')
-
-/** "15 tires off" and nothing more. */
-const isCountedOff = (p: Pool, k: number): boolean =>
-  counted(valueOf(p.items[k], 'mat')!) &&
-  p.items[k - 1]?.num !== undefined &&
-  /^off$/i.test(p.items[k + 1]?.text ?? '') &&
-  (p.items[k + 2] === undefined || has(p.items[k + 2], 'comma'))
-
-/** "on the fifty by one fifty": the size, with its article. */
-const isSized = (p: Pool, k: number): boolean => p.items[has(p.items[k], 'filler') ? k + 1 : k]?.sides !== undefined
-
-/** "on it", "on north", or "on" and nothing more behind a material. */
-export const isLaidOn = (p: Pool, at: number): boolean => {
-  const again = has(p.items[at + 1], 'back') ? 1 : 0
-  const on = p.items[at + 1 + again]
-  const under = p.items[at + 2 + again]
-  return (
-    has(on, 'on') &&
-    /^on$/.test(on!.tokens[0]!.norm) &&
-    (!under ||
-      has(under, 'comma') ||
-      has(under, 'and') ||
-      hasCat(under, 'pile') ||
-      isSized(p, at + 2 + again) ||
-      /^(?:it|that|there)$/.test(under.text.toLowerCase()))
-  )
-}
-
-/** "10 more tires on the tarp": what the weights lie on is laid already. */
-const isUnder = (p: Pool, k: number): boolean => {
-  const on = has(p.items[k - 1], 'filler') && !has(p.items[k - 1], 'on') ? k - 2 : k - 1
-  const laid = p.items[on - 1]
-  // "barrier film went under the plastic"
-  if (/^(?:under|underneath|beneath|debajo|abajo)$/i.test(p.items[on]?.text ?? '')) return p.items.slice(0, on).some(i => hasCat(i, 'mat'))
-  return /^on$/i.test(p.items[on]?.text ?? '') && laid !== undefined && hasCat(laid, 'mat') && counted(valueOf(laid, 'mat')!)
-}
-
-const counted = (material: string): boolean => material === 'tires' || material === 'gravel bags'
 
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
 export const cover = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0, several: [] }
+  const moved = movedOver(p)
+  if (moved) return moved
   const roll = p.sense('v:roll')
   const bare = p.sense('v:uncover')
   const verb = p.sense('v:cover')
@@ -138,7 +60,7 @@ export const cover = (p: Pool): Found | undefined => {
             // "plastic on, 50x150"
             ((has(behind[1], 'comma') || behind[1]?.sides) && p.find(x => x.sides !== undefined) >= 0)),
     ) &&
-    p.items.slice(0, first.k).every(i => isThin(i))
+    p.items.slice(0, first.k).every(i => isThin(i) || has(i, 'm:no'))
   const given =
     first !== undefined &&
     pileAt >= 0 &&
@@ -182,6 +104,14 @@ export const cover = (p: Pool): Found | undefined => {
   if (take >= 0 && then > take && first !== undefined && first.k < then && (rolledOn || mats.some(x => x.k > then))) return undefined
   // "mesh off barn, rolled plastic bk 4'"
   if (roll >= 0 && first !== undefined && first.k < roll && mats.some(x => x.k > roll) && has(p.items[first.k + 1], 'off')) return undefined
+  // "got the plastic on, no tires on it yet": the second is denied, the first is not
+  if (
+    mats.some(
+      x =>
+        x.k > (first?.k ?? 0) && has(p.items[x.k - 1], 'm:no') && p.items.slice(first!.k, x.k).some(i => has(i, 'comma') || has(i, 'but')),
+    )
+  )
+    return undefined
   // "plastic rolled back 10 ft, 26 tires off": two deeds
   if (
     roll >= 0 &&

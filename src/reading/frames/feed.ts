@@ -130,6 +130,12 @@ export const spoil = (p: Pool): Found | undefined => {
   takeWhere(p, true)
   vagueUnit(p, out)
   if (takeVague(p)) out.vague = true
+  // "di 6 cucharones y tire 1 podrido": of what was counted before
+  const bare = amount(out.slots) || bad < 0 ? -1 : p.num([undefined], i => i.num! < 100)
+  if (bare >= 0) {
+    out.slots.bare = p.take(bare)!.num
+    out.vague = true
+  }
   p.takeAll('unit:bucket', 'unit:load', 'v:pitch')
   takeColour(p)
   out.full = amount(out.slots) && (bad >= 0 || verb >= 0)

@@ -30,6 +30,10 @@ export const damage = (p: Pool): Found | undefined => {
     p.find(i => hasCat(i, 'cause') || hasCat(i, 'sky') || has(i, 'find:trouble')) < 0
   )
     return undefined
+  // "quarter size hail 20 min ago, don't see any holes": the weather by itself, and no harm behind the pause
+  const denied = what > 0 ? p.items.findLastIndex((i, k) => k < what && has(i, 'm:no')) : -1
+  if (denied > 0 && p.items.slice(0, denied).some(i => has(i, 'comma')) && p.items.slice(0, denied).some(i => hasCat(i, 'sky')))
+    out.bias! -= 4
   // "put the mesh back on"
   if (p.sense('v:put') >= 0 && p.sense('mat:mesh', 'mat:tires') >= 0 && broke < 0 && lift < 0 && animal < 0) return undefined
   // "el aire levanto la orilla de la calf side": an edge that was lifted is loose
@@ -108,7 +112,7 @@ export const damage = (p: Pool): Found | undefined => {
     else if (
       brokeBy(
         p,
-        /^(tore|ripped|shredded|sliced|cut|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/,
+        /^(tore|ripped|shredded|sliced|cut|corto (?:el|la)|cortaron el|tore up|tore open|ripped open|ripped up|rasg\w*|rompi\w*|se rompio|se rajo|raj\w*|destroz\w*|despedaz\w*)$/,
       )
     )
       out.slots.what = 'tear'
@@ -123,7 +127,7 @@ export const damage = (p: Pool): Found | undefined => {
       i.num !== undefined &&
       (i.unit === undefined || i.unit === 'head') &&
       !has(i, 'dm') &&
-      (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear])),
+      (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear, loose])),
   )
   const numbered = kind >= 0 && p.items[kind]!.num !== undefined ? p.items[kind]! : undefined
   if (numbered) {
@@ -260,55 +264,5 @@ export const patch = (p: Pool): Found | undefined => {
   takeColour(p)
   out.full = true
   out.bias! += 0.5
-  return out
-}
-
-/** Covers walked. */
-export const check = (p: Pool): Found | undefined => {
-  const out: Found = { slots: {}, full: false, bias: 0 }
-  const verb = p.sense('v:check')
-  const base = verb < 0 ? p.sense('b:check') : -1
-  const good = p.sense('find:good')
-  const bad = p.sense('find:trouble')
-  const all = p.sense('thing:covers')
-  const pile = p.cat('pile')
-  if (verb < 0 && base < 0 && !(good >= 0 || bad >= 0)) return undefined
-  if (verb < 0 && all < 0 && pile < 0) return undefined
-  // "revise barn y todo bien, pero shop": the pile behind it is another matter
-  if (verb < 0 && good >= 0 && pile > good && p.items.slice(good, pile).some(i => has(i, 'but'))) return undefined
-  if (p.find(i => i.num !== undefined || i.sides !== undefined) >= 0) return undefined
-  if (verb < 0 && p.find(i => hasCat(i, 'crop') || hasCat(i, 'v') || (hasCat(i, 'mat') && !has(i, 'thing:covers'))) >= 0) {
-    const v = p.find(i => hasCat(i, 'v') && !hasCat(i, 'find') && !has(i, 'v:hold') && !has(i, 'v:have'))
-    if (v >= 0) return undefined
-  }
-  if (verb >= 0) p.take(verb)
-  else if (base >= 0) {
-    p.take(base)
-    out.order = true
-  }
-  // "the cover don't look good at all"
-  const not = good > 0 && p.items.slice(Math.max(0, good - 2), good).some(i => has(i, 'm:no')) && p.items[good]!.tokens.length < 3
-  if (bad >= 0 || not) out.slots.finding = 'trouble'
-  else if (good >= 0) out.slots.finding = 'good'
-  p.takeAll('find:good', 'find:trouble', 'v:check')
-  takePile(p, out)
-  const rest = p.takeAll('thing:covers', 'mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:tires')
-  if (!out.slots.pile && !out.strange) {
-    const words = p.items
-      .filter((_, k) => p.used[k])
-      .map(i => i.tokens.map(t => t.norm).join(' '))
-      .join(' ')
-    if (
-      (all >= 0 || rest > 0 || p.items.some(i => has(i, 'mat:plastic'))) &&
-      !/\b(cover|plastic|sheet|plastico|lona|hule|pila|monton|silo)\b/.test(words)
-    )
-      out.slots.pile = 'all'
-    else if (all >= 0 && /\b(covers|piles|plastics|all|plasticos|pilas|lonas|todo|todas|todos|everything|rounds?)\b/.test(words))
-      out.slots.pile = 'all'
-  }
-  takeWhere(p, false)
-  p.takeAll('v:lift', 'v:hold', 'why:feed', 'thing:face', 'sky:wind', 'what:loose edge', 'm:no')
-  takeColour(p)
-  out.full = out.slots.finding !== undefined
   return out
 }

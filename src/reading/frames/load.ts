@@ -6,6 +6,8 @@ import { takeDm } from './dryMatter.ts'
 import { takeField } from './field.ts'
 import { type Found, hasVague, inLb, isEach, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
 
+const THEM = /^(?:them|em|it|los|las|lo|la)$/i
+
 /** Feed put on a pile. */
 export const load = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -74,7 +76,11 @@ export const load = (p: Pool): Found | undefined => {
     p.cat('v') < 0 &&
     p.num(
       [undefined],
-      (i, k) => i.num! < 60 && (hasCat(p.items[k + 1], 'crop') || (has(p.items[k + 1], 'off') && hasCat(p.items[k + 2], 'crop'))),
+      (i, k) =>
+        i.num! < 60 &&
+        (hasCat(p.items[k + 1], 'crop') ||
+          (has(p.items[k + 1], 'off') &&
+            (hasCat(p.items[k + 2], 'crop') || (hasCat(p.items[k + 2], 'say') && hasCat(p.items[k + 3], 'crop'))))),
     ) >= 0 &&
     (p.find((i, k) => hasCat(i, 'pile') && p.relation(k) !== 'off') >= 0 || p.items.length <= 4)
   const some = at < 0 && hasVague(p) && p.cat('crop') >= 0 && p.cat('pile') >= 0 && p.cat('v') < 0 && p.cat('what') < 0
@@ -110,6 +116,10 @@ export const load = (p: Pool): Found | undefined => {
   if (p.find(i => hasCat(i, 'per') || has(i, 'item:patch tape')) >= 0) return undefined
   if (verb >= 0) {
     p.take(verb)
+    // "trajo 10 loads de maíz, los dejó en creek": the same ones
+    p.take(
+      p.find((i, k) => has(i, 'v:put') && k > verb && (THEM.test(p.items[k - 1]?.text ?? '') || THEM.test(p.items[k + 1]?.text ?? ''))),
+    )
     out.bias! += 1
   } else if (base >= 0) {
     p.take(base)

@@ -1,5 +1,6 @@
 import { has, hasCat, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
+import { isLaidOn } from './sheets.ts'
 import { type Found, takeColour, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
@@ -51,7 +52,8 @@ export const supply = (p: Pool): Found | undefined => {
           i.text.toLowerCase(),
         ),
     )
-    if (done >= 0) return undefined
+    const on = p.find(i => hasCat(i, 'mat'))
+    if (done >= 0 || (on > buyish && isLaidOn(p, on))) return undefined
   }
   if (p.cat('pile') >= 0 || p.sense('v:cover') >= 0) out.bias! -= 2
   const i = thing >= 0 ? p.take(thing)! : undefined
