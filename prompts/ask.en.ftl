@@ -154,6 +154,7 @@ choice-why-add = To put more on
 
 undone = Took back: { $what }.
 nothing-to-undo = Nothing left to take back.
+nothing-to-fix = Nothing like that is logged here.
 closed-question = All right, nothing written down.
 puzzled = Could not make that out. Try { $examples }.
 quoted = "{ $text }"

@@ -154,6 +154,7 @@ choice-why-add = Para echarle más
 
 undone = Se quitó: { $what }.
 nothing-to-undo = Ya no hay nada que quitar.
+nothing-to-fix = No hay nada así apuntado.
 closed-question = Está bien, no se anotó nada.
 puzzled = Eso no se entendió. Por ejemplo: { $examples }.
 quoted = "{ $text }"

@@ -35,6 +35,8 @@ const WAYS: { like: RegExp; pile: 1 | 2 }[] = [
 ]
 
 const ARTICLES = /^(?:the|el|la|los|las|pile|pila|mont[oó]n)\s+/i
+/** What is said behind a name and is no part of it. */
+const ASIDE = /,?\s+(?:too|also|fyi|btw|as well|tambi[eé]n|ok|okay|por si acaso|just so you know)$/i
 const strip = (text: string): string =>
   text
     .trim()
@@ -52,7 +54,7 @@ export const aliasIn = (text: string, names: NameIndex): Alias | undefined => {
     const tokens = tokenise(strip(m[pile]!))
     const hit = tokens.length ? nameAt(names, tokens, 0) : undefined
     if (hit?.kind !== 'pile' || hit.to !== tokens.length) continue
-    const alias = strip(m[3 - pile]!)
+    const alias = strip(m[3 - pile]!.replace(ASIDE, ''))
       .replace(/["'“”‘’«»]/g, '')
       .toLowerCase()
     const words = alias.split(/\s+/).map(foldWord)

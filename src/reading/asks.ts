@@ -168,12 +168,13 @@ const RULES: [string, (x: Seen) => boolean][] = [
     'loads',
     x =>
       (x.s('q:howmany') || x.s('total')) &&
+      !x.c('what') &&
       (x.s('unit:load') || x.c('crop') || x.s('unit:ton') || x.s('unit:lb') || x.c('pile') || x.s('v:put') || x.s('v:feed')),
   ],
   [
     'status',
     x =>
-      (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno')) &&
+      (x.s('q:how') || x.s('q:what') || x.s('q:where') || x.s('q:yesno') || (x.c('what') && x.c('pile'))) &&
       // "can somebody stack those pallets behind the shop"
       !/^(?:we |you |u )?(?:oughta|ought to|better|might wanna|might want to)\b|\b(?:can|could|would|will) (?:somebody|someone|anybody|anyone|one of you|you|u|y?all)\b(?! (?:please )?(?:tell|let))|\b(?:alguien|me|nos) (?:puede|podria|ayuda)n?\b/.test(
         x.text,

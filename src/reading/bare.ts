@@ -64,7 +64,7 @@ export const bareOf = (items: Item[]): Bare => {
     const i = items[k]!
     if (has(i, 'stop') || has(i, 'comma') || has(i, 'mark') || has(i, 'ask?')) continue
     out.size++
-    if (out.size === 1 && has(i, 'ans:drop')) out.drops = true
+    if (out.size === 1) out.leads = has(i, 'ans:drop') ? 'drop' : has(i, 'ans:same') ? 'same' : has(i, 'ans:yes') ? 'yes' : undefined
     let known = isThin(i)
     if (i.num !== undefined && !i.ordinal) {
       out.numbers.push(i)

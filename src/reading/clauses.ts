@@ -119,7 +119,15 @@ const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | unde
   if (name === 'damage' || name === 'patch') return slots.count === undefined
   // "plastic on creek, 50x150 and 280 tires": weights counted, and no deed of their own
   if (name === 'cover') return !found.several!.every(o => o.count !== undefined || o.widthFt !== undefined)
-  return (name === 'load' || name === 'feed') && slots.count === undefined && slots.lb === undefined && slots.ft === undefined
+  // "rain 1.25 fri, .4 sat"
+  if (name === 'weather') return slots.inches === undefined
+  return (
+    (name === 'load' || name === 'feed') &&
+    slots.count === undefined &&
+    slots.lb === undefined &&
+    slots.ft === undefined &&
+    slots.bare === undefined
+  )
 }
 
 const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; made: Candidate } => {

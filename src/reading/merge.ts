@@ -38,7 +38,14 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       a.slots.count === undefined &&
       b.slots.cause === 'unknown' &&
       b.slots.count !== undefined
-    if (acts[k - 1]!.sentence !== acts[k]!.sentence && !goesOn) continue
+    // "new pile called dugout. walls are 10 ft, 30 wide"
+    const measured =
+      a.frame === 'pile' &&
+      b.frame === 'size' &&
+      acts[k]!.sentence - acts[k - 1]!.sentence === 1 &&
+      b.slots.pile === undefined &&
+      !b.strange
+    if (acts[k - 1]!.sentence !== acts[k]!.sentence && !goesOn && !measured) continue
     if (goesOn) a.full ||= b.full
     // "8 loads on north, running 42 percent dry matter"
     if (

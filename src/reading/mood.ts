@@ -1,5 +1,6 @@
 import type { Segment } from './clauses.ts'
 import { has, hasCat, type Item, isVerb } from './item.ts'
+import { isThin } from './pool.ts'
 import type { Mood } from './reading.ts'
 
 const LOOKS_LIKE = /^(?:looks?|lookin|looking|feels?) (?:like|to be)\b|^parece\b/
@@ -28,7 +29,8 @@ export const ALMOST = /^(?:(?:is|was|its) )?(?:bout|about|almost|nearly|just abo
 const affirms = (items: Item[], at: number, seg: Segment): boolean => {
   const word = items[at]!.text.toLowerCase()
   // "there's nothing left of it" is what empty means; "el maíz que falta" is to come
-  if (seg.act?.frame === 'empty' && /^(?:nothing|nada)$/.test(word)) return true
+  if (seg.act?.frame === 'empty' && (/^(?:nothing|nada)$/.test(word) || items.slice(seg.from, at).some(i => has(i, 'thing:gone'))))
+    return true
   if (seg.act?.frame === 'harvest' && /^faltan?$/.test(word)) return true
   // "no le vi ni un hoyo, esta bien": the harm is denied
   if (
@@ -85,11 +87,22 @@ const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   return !items.slice(Math.max(0, at - 2), at).some(x => has(x, 'off'))
 }
 
+/** "7 in snow yesterday and more coming": what is to come is said behind it, and what came was told before. */
+const isAfterthought = (items: Item[], k: number, seg: Segment): boolean =>
+  /^more /.test(items[k]!.text.toLowerCase()) &&
+  has(items[k - 1], 'and') &&
+  items.slice(seg.from, k).some(i => i.num !== undefined) &&
+  items.slice(k + 1, seg.to).every(isThin)
+
 /** "putting the net on after lunch": on the way, not done. */
 const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm)
 
+const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/i
+
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
+  // "that hail looked nasty but it went right around us"
+  if (seg.act?.frame === 'weather' && Object.keys(seg.act.slots).length === 1 && items.some(i => MISSED_US.test(i.text))) return 'denial'
   let mood: Mood = carried ?? 'fact'
   for (let k = from; k < seg.to; k++) {
     const i = items[k]!
@@ -119,7 +132,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     // "opened lane, going to feed out of it": opened already
     const purpose = seg.act?.frame === 'open' && seg.act.slots.why !== undefined && items.slice(seg.from, k).some(x => has(x, 'v:open'))
     if (purpose) continue
-    if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx') && !then) mood = 'plan'
+    if (has(i, 'm:plan') && mood === 'fact' && !has(i, 'approx') && !then && !isAfterthought(items, k, seg)) mood = 'plan'
     if (i.date?.ahead && mood === 'fact') mood = 'plan'
   }
   if (mood === 'fact' && items.some((i, k) => k >= seg.from && k < seg.to && going(i))) {
@@ -138,9 +151,14 @@ const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 /** "had to open barn back up": the bare verb behind it tells, and orders nothing. */
 const HAD_TO = /\b(?:had to|tuvimos que|tuve que|tuvo que|tuvieron que)\b/
 
+const MAYBE = /^(?:might|may|maybe|could|thinking of|thinking about|quiza|quizas|a lo mejor|tal vez)$/i
+
 /** The mood of a clause's act: some frames look forward by nature, and a bare verb may order what is to be done. */
 export const settled = (mood: Mood, seg: Segment, items: Item[], from: number): Mood => {
   const act = seg.act!
+  // "might start another pile next week"
+  if (mood === 'plan' && (act.frame === 'pile' || act.frame === 'box') && items.slice(from, seg.to).some(i => MAYBE.test(i.text)))
+    return 'plan'
   if (FORWARD.has(act.frame) && mood !== 'denial' && mood !== 'hope' && mood !== 'hearsay') return 'fact'
   const said = () =>
     items

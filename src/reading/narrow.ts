@@ -41,6 +41,7 @@ const WORDS = new Set([
   'whole',
   'hice',
   'hicimos',
+  'through',
   'hizo',
   'hicieron',
 ])
@@ -69,7 +70,7 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   // "im not walkin to the creek": only on the way
   if (has(i, 'v:check') && /^walk(?:ed|in|ing|s)?$/i.test(i.text) && /^to$/i.test(items[k + 1]?.text ?? '')) return FILLER
   // "a couple loads before the rain": when, not what fell
-  if (hasCat(i, 'sky') && k > 1 && isUntil(items, k)) return FILLER
+  if (hasCat(i, 'sky') && k > 1 && isUntil(items, k) && !items.slice(k + 1).some(x => x.num !== undefined)) return FILLER
   // "while you guys ate": no cows
   if (
     k > 0 &&
@@ -96,6 +97,8 @@ const meant = (items: Item[], k: number): string[] | undefined => {
     return ROLLED
   // "scraped the dirt off the end of the barn pile": where
   if (has(i, 'thing:gone') && /^(?:the )?end of/i.test(i.text) && (has(items[k - 1], 'off') || has(items[k - 1], 'on'))) return FILLER
+  // "through sixteen tires off", heard for threw
+  if (/^through$/i.test(i.text) && items[k + 1]?.num !== undefined && hasCat(items[k + 2], 'mat')) return PUT
   // "les tire seis cucharones": thrown to the cows
   if (has(i, 'v:pitch') && /^les$/i.test(items[k - 1]?.text ?? '')) return FED
   if (/^we['’]re$/i.test(i.text)) return FILLER

@@ -6,7 +6,8 @@ import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.ts'
-import { dateBack, distribute, finished, isCause, isPatched, lend, parted, small, summed, withWeather } from './join.ts'
+import { dateBack, distribute, finished, isCause, isPatched, parted, small, summed, withWeather } from './join.ts'
+import { lend } from './lend.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf, settled } from './mood.ts'
 import type { NameIndex } from './names.ts'
@@ -132,7 +133,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     if (cut > 0 || isQuestion(run, sentence.mark)) {
       const ask = readAsk(cut > 0 ? run.slice(cut) : run)
       // a question somewhere in a long tale is somebody's in the tale
-      if (ask && !(run.length > MOST_TOLD && ask.left > 2 * ask.used)) {
+      if (ask && !(ask.left > 2 * ask.used && run.length > (ask.about === 'loads' ? 14 : MOST_TOLD))) {
         asks.push(ask)
         explained += ask.used
         unread += ask.left
@@ -165,7 +166,9 @@ export const read = (text: string, ctx: ReadContext): Reading => {
           continue
         }
         // a number that no clause explains makes the whole sentence doubtful
-        const left = run.slice(seg.from, seg.to).filter(i => i.num !== undefined || i.sides !== undefined || isThing(i))
+        const left = run
+          .slice(seg.from, seg.to)
+          .filter(i => i.num !== undefined || i.sides !== undefined || isThing(i) || (hasCat(i, 'pile') && !has(i, 'where:place')))
         // "so that's thirteen": the sum of what was just told
         const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
         culprit = run.slice(seg.from, seg.to).find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ?? culprit

@@ -78,6 +78,8 @@ export interface AskSaid {
 export interface Fix {
   /** One of several records of one message. */
   among?: boolean
+  /** It names what it sets right: without it, it tells nothing. */
+  told?: boolean
   kind: 'undo' | 'change'
   slots: Record<string, unknown>
   /** Names a wrong value that is replaced, where said ("not corn"). */
@@ -99,8 +101,8 @@ export interface Bare {
   yes: boolean
   no: boolean
   drop: boolean
-  /** It begins with a word that lets the matter go: what follows says only why. */
-  drops?: boolean
+  /** The word of answer that it begins with: what follows says only why. */
+  leads?: 'drop' | 'same' | 'yes'
   same: boolean
   more: boolean
   all: boolean

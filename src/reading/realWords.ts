@@ -63,45 +63,45 @@ museo muses mush mussed nadir naked nato nearby neatly necesita necesite needy n
 nerds nerve nest nesting nether newer nickey niece nieces nikon niobe nixon noons noose norse notes noting notre nudie
 nueve numeros obras ocupa ocupados ocupo ogros oiste olvidado olvidarlo ons ont ops ordenado ordene orient ors otter
 otters overlay pacer paces pacha pacing packet packets pacto paddle paddles padre pagado pagamos pagando pagaron pagas
-paged pages pague pail paired paises palma palms palos panto papas parada paramos paras parate parched pardon pares
-parked parker parkers parkin parking parque parted parto parton parts party pasaba pasada pasadas pasan pasaran pasas
-pasemos pasen paseo pases passel pasta paste pasts pasture pasty patada patadas patas patchy pater pats patting pauses
-paved pawed payed paying peaked pecado pecados pecan peckers pecking peddle peddles pedes pedido pedimos pedro peeked
-peeped peered pees peeved peleas penas pending penis penney pens pensara pensaron pensemos penso peor perdamos perdemos
-perdida perdidos perdio perdona perdone perdono perfecta perform perla perras perry person pesada pesimo peste pesto
-petting phrase picker pickers pickin picking pidas pides piensa piense pierda pikes pilaf pilis pinch pinche pinched
-pinching pines pinta piped pipes pisses pitting playing pleas ploy plug ply poached pobre pocus podido podremos podria
-poets pokey poles polis polled polling polls polyp ponce ponds ponemos ponerla ponerlo ponerme ponerse ponerte ponla
-ponlo ponte ponton porche pore porte portion pose posed posee posse posses postre posts postura pots potting pounded
-pounding pours prefect presta prestas presto preying prima primo prior probable probemos production prone prose proton
-prove proved pruebe pry prying pucker pudieron pudimos pueda puedan puedas puertas puerto puked pulley pulsing punos
-puns punto pushy qaeda quaint quartet queden queen queja quema quemo queramos querida querra querran querria queso
-quieran quiet quieta quieto quinn quint quints quiso quitale quitas quits quote raided raiding raids rail railing rails
-rainey rainy raised raising rally ramada ramas ramon ramps rand rang rango rapped raras ratcher rates ration ratted
-rayon razon razones reads realty recoge recon recordare recorrido recto recuerde recuerdo reddy reeds regaining rein
-reins reles rely remainder remand rests retaining reves revisado revista revive rewind reyes rides righto righty rind
-rodar roja rompan rompe root rooted rotas rotated rouge routed ruin ruined ruining ruins rumour rung sabio sabran sabre
-sacado sacala sacame sacare sacarte sacaste sacked sacks sadi saint salgo salia salido salle salto salvo santa saved
-scalded scalped scared scone scones scoot scoped scow scrip sear seared seated sects secunda sedan seeding seeing
-seeking seeming seers segue segui seguida seguido segura seized sello sells sepas seran seras serbia serbian serial
-serie serio serra serve seton shack shacked shaded shaft shafted shagged shale shalt shamed shaped shared shawl sheen
-sheep sheer shell sheltering shifty shill shipped shirt shits shone shook shoop shore shot shout shovel showing shuck
-sida sided sidewalk sidewalks sienta sifted silt simeon sipped sired sirve sixty skeet skulk slack slag slats slaved
-sled sleeping sleet slick slide slime slips sloop slots slow slowed slowing slows sluice sluts smack smacked smart smoot
-snack snaked snarling sneer snob snobs snoop snoops snoot snored snoring snot snowball snowy sober soiled sold solia
-sonado sooth sordo sory sowing sown spar spice spiced spilt spits splat splice spliced splint spool sprat spunk srta
-stacy staked stalk stalked stall stalling stamped stapling stare staring stark starr starring stars startling starving
-states stating stats statue steeds steel steep steno sterling stick stirling stocked stoke stokes stole stoners stoney
-stony stoop stooped stoops stores stork stormy stove stoves stow stowed strap strapped strep stripe strom strop struck
-stuart stumped suban sueldo suelo suelte suits sung susan sweeping sweet sweets swift swoop swooped syria syrian tabes
-taco takers tales talking talky talla tamed taming tango tania tanka tanna tanta tantas taping tarado tarda tarea tareas
-tarred tarts tasking tasted tasting tates taxed taxes taxing teak teams teaser teats telly tenga tens tense tented tents
-terminado terminara terminemos terra testa testy texted texting texts thanking thaws themes theresa thicke thicket
-things thinning thins thorough thought threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles
-tilly timed timers tine tippet tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped toque
-toques tori torment torments toros torque tough trace track tracks trade traes trago traiga traigan traigas traigo trail
-trails train trainer trainers trait traitor traitors trap traps trata tratan tratar trate trato trawler trenes trey
-trick tricks tried tries trio tripas tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trunk
+paged pages pague pail paired paises palma palms palos panto papas parada parades paramos paras parate parched pardon
+pareces pares parked parker parkers parkin parking parque parted parto parton parts party pasaba pasada pasadas pasan
+pasaran pasas pasemos pasen paseo pases passel pasta paste pasts pasture pasty patada patadas patas patchy pater pats
+patting pauses paved pawed payed paying peaked pecado pecados pecan peckers pecking peddle peddles pedes pedido pedimos
+pedro peeked peeped peered pees peeved peleas penas pending penis penney pens pensara pensaron pensemos penso peor
+perdamos perdemos perdida perdidos perdio perdona perdone perdono perfecta perform perla perras perry person pesada
+pesimo peste pesto petting phrase picker pickers pickin picking pidas pides piensa piense pierda pikes pilaf pilis pinch
+pinche pinched pinching pines pinta piped pipes pisses pitting playing pleas ploy plug ply poached pobre pocus podido
+podremos podria poets pokey poles polis polled polling polls polyp ponce ponds ponemos ponerla ponerlo ponerme ponerse
+ponerte ponla ponlo ponte ponton porche pore porte portion pose posed posee posse posses postre posts postura pots
+potting pounded pounding pours prefect presta prestas presto preying prima primo prior probable probemos production
+prone prose proton prove proved pruebe pry prying pucker pudieron pudimos pueda puedan puedas puertas puerto puked
+pulley pulsing punos puns punto pushy qaeda quaint quartet queden queen queja quema quemo queramos querida querra
+querran querria queso quieran quiet quieta quieto quinn quint quints quiso quitale quitas quits quote raided raiding
+raids rail railing rails rainey rainy raised raising rally ramada ramas ramon ramps rand rang rango rapped raras ratcher
+rates ration ratted rayon razon razones reads realty recoge recon recordare recorrido recto recuerde recuerdo reddy
+reeds regaining rein reins reles rely remainder remand rests retaining reves revisado revista revive rewind reyes rides
+righto righty rind rodar roja rompan rompe root rooted rotas rotated rouge routed ruin ruined ruining ruins rumour rung
+sabio sabran sabre sacado sacala sacame sacare sacarte sacaste sacked sacks sadi saint salgo salia salido salle salto
+salvo santa saved scalded scalped scared scone scones scoot scoped scow scrip sear seared seated sects secunda sedan
+seeding seeing seeking seeming seers segue segui seguida seguido segura seized sello sells sepas seran seras serbia
+serbian serial serie serio serra serve seton shack shacked shaded shaft shafted shagged shale shalt shamed shaped shared
+shawl sheen sheep sheer shell sheltering shifty shill shipped shirt shits shone shook shoop shore shot shout shovel
+showing shuck sida sided sidewalk sidewalks sienta sifted silt simeon sipped sired sirve sixty skeet skulk slack slag
+slats slaved sled sleeping sleet slick slide slime slips sloop slots slow slowed slowing slows sluice sluts smack
+smacked smart smoot snack snaked snarling sneer snob snobs snoop snoops snoot snored snoring snot snowball snowy sober
+soiled sold solia sonado sooth sordo sory sowing sown spar spice spiced spilt spits splat splice spliced splint spool
+sprat spunk srta stacy staked stalk stalked stall stalling stamped stapling stare staring stark starr starring stars
+startling starving states stating stats statue steeds steel steep steno sterling stick stirling stocked stoke stokes
+stole stoners stoney stony stoop stooped stoops stores stork stormy stove stoves stow stowed strap strapped strep stripe
+strom strop struck stuart stumped suban sueldo suelo suelte suits sung susan sweeping sweet sweets swift swoop swooped
+syria syrian tabes taco takers tales talking talky talla tamed taming tango tania tanka tanna tanta tantas taping tarado
+tarda tarea tareas tarred tarts tasking tasted tasting tates taxed taxes taxing teak teams teaser teats telly tenga tens
+tense tented tents terminado terminara terminemos terra testa testy texted texting texts thanking thaws themes theresa
+thicke thicket thinning thins thorough thought threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile
+tiles tilly timed timers tine tippet tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped
+toque toques tori torment torments torque torso tough trace track tracks trade traes trago traiga traigan traigas traigo
+trail trails train trainer trainers trait traitor traitors trap traps trata tratan tratar trate trato trawler trenes
+trey trick tricks tried tries trio tripas tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trunk
 trunks tucks tumba tumble tuyas tykes typed types tyr udder uitima uitimo ultimas underway unleaded untapped untie
 untill upload uploaded uploading usan vacias vales valia varies various varon vases vayas vein vemos vendo venido vented
 viaja vieja viena vinos visage vivos vuela vuelto vuelva vuelvas wafer wager wails waiter waked waking wales walla

@@ -18,7 +18,9 @@ export const soundOf = (word: string): string =>
     .replace(/ll/g, 'y')
     .replace(/g(?=[ei])/g, 'j')
     .replace(/n(?=[pb])/g, 'm')
-    .replace(/(.)\1+/g, '$1')
+    .replace(/([^r])\1+/g, '$1')
+    // between vowels it tells words apart: "cerro" is no "cero"
+    .replace(/(^|[^aeiou])r+/g, '$1r')
 
 const NUMBERS = [EN_UNITS, EN_TENS, EN_SCALES, EN_COUNTS, ES_UNITS, ES_TENS, ES_HUNDREDS, ES_COUNTS].flatMap(t => Object.keys(t))
 

@@ -6,6 +6,8 @@ import { values, WAS } from './values.ts'
 const SAID = /^(?:said|wrote|typed|dije|puse|escribi)$/
 const MISREAD =
   /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal)\b/
+const SHOULD = /\bshould|\b(?:eran|fueron|debian)\b/i
+const THOSE = /^(?:those|them|esos|esas|aquellos)$/i
 const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
 
 const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
@@ -162,10 +164,15 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (name?.senses.every(s => s === 'where:place'))
     return { kind: 'change', slots: { strange: name.text.toLowerCase() }, wrong: {}, strength: 2 }
   // "wasn't dogs, it was coons"
+  const denial = items.findIndex((i, k) => k <= 3 && has(i, 'm:no'))
   const turned = items.findLastIndex((i, k) => k > 0 && (has(i, 'fix:make') || (WAS.test(i.text) && has(items[k - 1], 'comma'))))
-  if (has(items[0], 'm:no') && turned > 0 && content.length <= 6) {
+  if (
+    denial >= 0 &&
+    turned > denial &&
+    (denial === 0 ? content.length <= 6 : content.length <= 12 && !items.some(i => i.num !== undefined))
+  ) {
     const good = values(items.slice(turned))
-    const bad = values(items.slice(1, turned))
+    const bad = values(items.slice(denial + 1, turned))
     const keys = Object.keys(good)
     if (keys.length && keys.every(k => k in bad && bad[k] !== good[k])) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
   }
@@ -187,6 +194,13 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     items.some(i => /^(?:was|were|is|era|eran|fue|fueron|son)$/.test(i.tokens.at(-1)?.norm ?? ''))
   )
     return { kind: 'change', slots: { number: two.num }, wrong: { crop: valueOf(one, 'crop') }, strength: 2, among: true }
+  // "those 9 loads from this morning on creek, should have been 8"
+  const turn = content.findIndex((i, k) => k > 0 && has(i, 'fix:make') && SHOULD.test(i.text))
+  if (turn > 0 && THOSE.test(items[0]!.text) && content[turn + 1]?.num !== undefined) {
+    const good = values(content.slice(turn))
+    const bad = values(content.slice(0, turn))
+    return { kind: 'change', slots: good, wrong: bad.count === undefined ? {} : { number: bad.count }, strength: 3, told: true }
+  }
   const head = content.slice(0, 3)
   const meant =
     content.length <= 4 && /^(?:i mean|sorry|i meant|actually|rather|perdon|digo|mas bien)$/.test(content.at(-1)!.text.toLowerCase())

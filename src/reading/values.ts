@@ -34,7 +34,8 @@ export const values = (items: Item[]): Record<string, unknown> => {
     const i = items[k]!
     for (const [cat, slot] of SLOT_CATS) {
       const v = valueOf(i, cat)
-      if (v !== undefined) slots[slot] ??= v
+      // "pero" is heard for a dog
+      if (v !== undefined && !(cat === 'animal' && has(i, 'but'))) slots[slot] ??= v
     }
     if (hasCat(i, 'say') && (has(items[k + 1], 'cutword') || hasCat(items[k + 1], 'crop'))) {
       const next = items[k + 1]!

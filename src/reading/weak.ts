@@ -36,6 +36,9 @@ const isOne = (tokens: Token[], i: number, q: NumberItem, bare: boolean, { lang,
   if (!bare || tokens.length === 1 || isCounted(tokens, i, q.to)) return true
   const listed = hits[q.to + 1]?.kind === 'pile' && /^(?:and|y|,)$/.test(tokens[i - 1]?.norm ?? '') && nums.some(x => x?.num !== undefined)
   if (listed) return true
+  // "y tire uno de puro podrido"
+  const bad = tokens.slice(q.to, q.to + 3).some((_, k) => sensesOf(phraseAt(tokens, q.to + k)).includes('thing:spoiled'))
+  if (bad && nums.some(x => x?.unit !== undefined)) return true
   if (w !== 'one') return false
   const isCrop = tokens[q.to] !== undefined && phraseAt(tokens, q.to)?.en.some(s => s.startsWith('crop:')) === true
   return hits[q.to]?.kind === 'box' || (isCrop && nums.some(x => x?.num !== undefined && x.unit === undefined))

@@ -26,7 +26,8 @@ export const settle = (r: Reading, c: Context): Settled => {
   const facts = r.acts.filter(a => a.mood === 'fact')
   const writes = facts.length > 0 || r.fix !== undefined
   const looks = r.wish?.kind === 'list' || r.chore?.kind === 'list' || r.chore?.kind === 'where'
-  if (c.role === 'viewer' && !r.asks.length && !looks) return writes && !r.chatter ? nothing('refused', m('refused-viewer')) : unread(r, c)
+  if (c.role === 'viewer' && !r.asks.length && !looks)
+    return writes && (!r.chatter || (r.fix?.strength ?? 0) >= 2) ? nothing('refused', m('refused-viewer')) : unread(r, c)
   // a button that outlived its question says nothing any more: its label is no message
   if (c.message.pick && !stands(c, c.message.pick.question)) return nothing('ignored')
   if (c.message.edits !== undefined) return wished(r, c) ?? edited(r, c)

@@ -11,7 +11,7 @@ export const EN_WORDS: Record<string, string> = {
     'fd, fed, feed out, fed out, feeding, feedin, fedd, gave, gave em, gave them, gave cows, went thru, went through, used up off, ate, they ate, cows ate',
   'b:feed': 'feed, give',
   'v:take':
-    'took, takin, taking, removed, removing, taken, pulled, pulling, pulled off, shaved, faced off, knocked down, knocked, cut, came off, scraped, loaded out, moved off, facing off, defaced, dug out, scooped',
+    'took, takin, taking, removed, removing, taken, pulled, pulling, pulled off, shaved, faced off, knocked down, knocked, cut, came off, scraped, loaded out, moved off, facing off, defaced, dug out, scooped, peeled',
   'b:take': 'take, pull',
   'v:cover':
     'covd, cvd, cvrd up, covered, coverd, cvrd, covering, tarped, sheeted, sealed, sealed up, buttoned up, coverin, closed up, wrapped up, got covered, tucked in, covered up, got plastic on, plastic is on, cover is on, were all covered up, were all covered, were covered up, were all sealed up, were all sealed, were all tucked in',
@@ -27,7 +27,7 @@ export const EN_WORDS: Record<string, string> = {
     'checked, chkd, chckd, checkd, chekd, walked, walkd, looked at, looked over, went over, inspected, been round, went round, went around, been around, walking, chk, checking, eyeballed, looked, did the rounds on, looks, lookd, looked around, drove by, drove around, stopped by, took a walk around, took a walk round, took a lap around, took a look around, took a look at, did a lap around, made a lap around, made the rounds of, made my rounds of, took a walk over',
   'b:check': 'check, walk, inspect, look at, look over',
   'v:pack':
-    'pckg, pckng, pkg, pkng, packng, pack in, packing, packin, packed, packd, pkd, pckd, pkg down, packing down, rolling down, driving over, pakt, packt, pakd, pakin, paked, rolling on, rollin on, rolln on',
+    'pckg, pckng, pkg, pkng, packng, pack in, packing, packin, packed, packd, pkd, pckd, pkg down, packing down, rolling down, driving over, pakt, packt, pakd, pakin, paked, rolling on, rollin on, rolln on, rolling the pile, rolling the pile down, rolled the pile, rolled the pile down, rolling it down, rolled it down',
   'b:pack': 'pack',
   'v:open':
     'cracked open, cracked, cut into, dug into, tapped into, opened, opend, opened up, opening, broke into, started feeding, started feeding off, started on, started feeding out of, cut open, openin, opened back up, reopened, re opened',
@@ -45,7 +45,7 @@ export const EN_WORDS: Record<string, string> = {
     'hve, hav, we hve, have, got, have got, we have got, counted, there are, theres, there is, still have, own, on hand, we have, weve got, left in stock, in stock, in the shed, count, down to, were down to, we are down to, im down to, only got, only have, we only got, we only have, all we got is, all we have is, got on hand, have on hand, we got on hand, hv',
   'v:use': 'used, used up, using, went thru, lost, tore up, threw away',
   'v:measure':
-    'meas, measrd, msrd, measured, measurd, came out, came out to, comes to, taped out, taped out at, measures, measuring, ended up, stepped off, paced off, wound up, turned out',
+    'meas, measrd, msrd, measured, measurd, came out, came out to, comes to, taped out, taped out at, measures, measuring, ended up, stepped off, paced off, wound up, turned out, paced it off, stepped it off, taped it off, measured it, measured it up, paced it',
   'v:remind':
     'remind me, rmind me, remind, remind us, reminder, set me a reminder, set up a reminder, make me a reminder, put a reminder, put in a reminder, give me a reminder, dont let me forget, remember to, rmd me, remind everybody, remind the crew, set a reminder, set reminder, reminder to',
   'v:note': 'note, make a note, note that, jot down, for the record, fyi note, write this down, note to self',
@@ -56,7 +56,8 @@ export const EN_WORDS: Record<string, string> = {
     'also called, aka, a k a, also known as, or, we call it, the guys call it, the crew calls it, alias, also calld, some call it, also call it, also calls it, guys call it, we also call it, the guys also call it, the boys call it, the kids call it, everybody calls it, also goes by, goes by',
   'v:weigh':
     'weighed, scale ticket, ticket, weigh ticket, scaled, weighed in at, weighed out at, tipped the scale at, scale says, on the scale, across the scale',
-  'v:hold': 'holds, hold, hauls, carries, weighs, weigh, is good for, averages, runs, will hold, is about, avg, takes, comes in at, does',
+  'v:hold':
+    'holds, hold, hauls, carries, weighs, weigh, is good for, averages, runs, will hold, is about, avg, takes, comes in at, does, good for, itll hold, it holds, it will hold, itd hold',
   'v:milk': 'where milking, milking, milkng, milkin, milk, were milking, now milking, milkin now',
   'v:break':
     'got up on, were up on, was up on, climbed up on, climbed on, jumped up on, stomped, stompd, stomped on, trampled, clipped, clippd, clipd, bumped, bumpd, scraped, scrapd, tore, ripped, poked, punched, chewed, got in, got into, been at, been in, broke, clawed, dug, dug in, dug into, ran into, hit, caught, snagged, went through, went thru, got through, got thru, made, put holes in, shredded, pecked, stepped through, walked on, walked through, jumped on, scratched, cut, sliced, opened up, been on, got on, was on, were on, got at, found, tore up, tore open, ripped open, ran over, thru, through, busted, damaged, has, were in, was in, in again, at it, ripped up, poked thru, poked through, backed into, punctured, nicked, drove thru, drove over, gnawed, ate, messing with, messed with, messed up, been digging, been chewing, snuck in, came thru, climbed',
@@ -157,16 +158,27 @@ export const EN_WORDS: Record<string, string> = {
   'animal:dog': 'dog, dogs, mutt',
   'animal:cat': 'cat, cats, barn cats, barn cat, kittens',
   'animal:deer': 'deer, deers, doe, buck',
-  'animal:bird': 'bird, birds, crow, crows, pigeon, pigeons, starlings, starling, geese, goose, turkey, turkeys',
+  'animal:bird': 'bird, birds',
+  'animal:crow': 'crow, crows',
+  'animal:pigeon': 'pigeon, pigeons',
+  'animal:starling': 'starling, starlings',
+  'animal:goose': 'goose, geese',
+  'animal:turkey': 'turkey, turkeys',
+  'animal:vulture': 'vulture, vultures',
+  'animal:buzzard': 'buzzard, buzzards',
+  'animal:groundhog': 'groundhog, groundhogs',
+  'animal:heifer': 'heifer, heifers',
+  'animal:calf': 'calf, calves',
+  'animal:steer': 'steer, steers',
   'animal:rat': 'rat, rats',
   'animal:mouse': 'mouse, mice',
-  'animal:cow': 'a cow, cow, cows, heifer, heifers, calf, calves, steer, steers',
+  'animal:cow': 'a cow, cow, cows',
   'animal:skunk': 'skunk, skunks',
   'animal:coyote': 'coyote, coyotes',
   'animal:opossum': 'opossum, opossums, possum, possums',
   'animal:fox': 'fox, foxes',
   'animal:badger': 'badger, badgers',
-  'animal:woodchuck': 'woodchuck, woodchucks, groundhog, groundhogs',
+  'animal:woodchuck': 'woodchuck, woodchucks',
   'animal:bear': 'bear, bears',
   'animal:rodent': 'rodent, rodents, vermin',
   'animal:animal': 'critter, critters, varmint, varmints, something, animal, animals',
@@ -262,7 +274,7 @@ export const EN_WORDS: Record<string, string> = {
   'q:howmany':
     'how many, how much, hw many, hw much, howmany, howmuch, how mny, what was the total, total on, whats the total, whats the count, count on, tally, whats the tally, how manny, what did we get',
   'q:howlong':
-    'how long, how much time, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft',
+    'how long, how much time, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft, when do we run outta, run outta, when does it run out',
   'q:how':
     'how, hows, how is, how are, whats up with, whats with, status, status on, how about, hows it look, whats the story on, update on, whats on, whats in, what is in, what do we have in, report on, rundown on, tell me about, hw is, show me, show us, let me see, let us see, send me the picture, send me the pictures, send me the photo, give me, info on, sitrep, where are we on, where are we at on, how does',
   'q:what': 'what, whats, which, wat, wut, what is, whats the, what kind, what size, what sz, wht',
@@ -278,7 +290,7 @@ export const EN_WORDS: Record<string, string> = {
   'q:happened':
     'what happened, what has been done, been logged, anything happen, anything going on, whats happened, history, history of, log for, what went on, whats been done, what did we do, what was done, show the log, show log, events on, what all happened, what have we done, whats gone on, happened, whats been happening, what all',
   'q:help':
-    'help, what can i say, what can you do, what do i say, how does this work, how do i use this, commands, what should i say, how do i log, how do you work, what do you do, what can i type, what can i ask, how do i, what all can i tell you, what can i tell you, what can i ask you, what all can you do, what all can i say',
+    'help, what can i say, what can you do, what do i say, how does this work, how do i use this, commands, what should i say, how do i log, how do you work, what do you do, what can i type, what can i ask, how do i, what all can i tell you, what can i tell you, what can i ask you, what all can you do, what all can i say, what kind of things can i tell you, what things can i tell you, what can i tell',
   'qt:last': 'last, run out, runs out, enough, hold out, left, hold us, lasts, out, longer, make it, going to last, carry us, get us',
   'qt:reach':
     'make it, make it to, get to, reach, enough to, enough for, enough feed, til, till, until, short, carry us, get us to, last to, last till, last until, make it till, make it until, through winter, to spring, have enough, be short, hold out, get by, get through, stretch, run short, come up short, what if, if we, mk it, mk it to, mk it til',
@@ -313,7 +325,7 @@ export const EN_WORDS: Record<string, string> = {
   'fix:no':
     'i misspoke, misspoke, misspoke its, i misread, i misread it, no, nope, no wait, wait, wait no, sorry, oops, whoops, my bad, actually, i mean, correction, er, scratch that, make that, no sorry, ope, oh sorry, hold on, no make that, no i mean, or rather, rather, hang on, excuse me, no its, no not, shoot, dang, no no, sorry i mean, nah, no it was, no that was, sorry that was, no thats, wrong, that was wrong, thats wrong, whoa, oh wait, wait make that, sry, uh no, wrong pile, wrong crop, wrong number, strike that, no actually, i lied, nope i lied, no i lied, my mistake, nope my mistake',
   'fix:undo':
-    'scratch the, erase the, drop the last, scratch that, undo, undo that, scratch the last one, scratch last, delete that, delete the last one, delete last, take that back, take it back, take that off, never happened, cancel that, remove that, forget that, both wrong, scratch it, strike that, undo last, scratch both, delete both, remove the last one, that was wrong, cancel last, cancel the last one, delete it, remove it, wipe that, erase that, forget that last one, disregard, disregard that, ignore that, ignore that last one, ignore last, strike the last one, strike the last, scratch my last, undo the last one, take that last one off, take off that last one, never mind that last one, scratch all that, forget the last one, undo it, delete my last, delete that last one, scratch that last one, scratch the last, take it off, that never happened, drop the last one, drop that, undo please, undo both',
+    'scratch the, erase the, drop the last, scratch that, undo, undo that, scratch the last one, scratch last, delete that, delete the last one, delete last, take that back, take it back, take that off, never happened, cancel that, remove that, forget that, both wrong, scratch it, strike that, undo last, scratch both, delete both, remove the last one, that was wrong, cancel last, cancel the last one, delete it, remove it, wipe that, erase that, forget that last one, disregard, disregard that, ignore that, ignore that last one, ignore last, strike the last one, strike the last, scratch my last, undo the last one, take that last one off, take off that last one, never mind that last one, scratch all that, forget the last one, undo it, delete my last, delete that last one, scratch that last one, scratch the last, take it off, that never happened, drop the last one, drop that, undo please, undo both, scratch this one, scratch this, delete this one, undo this, delete this, take that back out, take it back out',
   'ans:yes':
     'yes, yeah, yep, yup, y, ya, sure, right, correct, thats right, ok, okay, uh huh, you bet, yes sir, that one, do it, as said, i am sure, im sure, thats it, exactly, affirmative, for sure, yessir, it is, it was, they are, ten four',
   'ans:no': 'no, nope, nah, n, not that, neither, no sir, negative, uh uh, wrong',

@@ -9,7 +9,7 @@ export const ES_WORDS: Record<string, string> = {
     'les toca a, les tocan, le toca a, les toca, le damos, les damos, damos, le dimos, les dimos, dimos, le di, les di, di, dieron, le dieron, les dieron, dio, le dio, les dio, alimente, alimentamos, alimentaron, dimos de comer, di de comer, le eche, les eche, le echamos, les echamos, comieron, se comieron, sacamos pa, servi, servimos, le serví, les servimos, dando, le echaron, les echaron, se le dio, se les dio, se dieron, gastamos, le dimo, le dimos de comer, les dimos de comer, dar de comer, repartimos, reparti, saque, sacamos, sacaron, saco, le sacamos, le saque',
   'b:feed': 'dale, dar, dales, alimentar',
   'v:take':
-    'quitado, quitada, quitados, quitadas, sacada, saque, sacamos, sacaron, saco, quite, quitamos, quitaron, quito, le quitamos, le quite, le saque, le sacamos, cortamos, corte, tumbamos, tumbe, rebanamos, bajamos, sacando, le sacaron, le quitaron, comimos, avanzamos, avance, raspamos, agarramos',
+    'quitado, quitada, quitados, quitadas, sacada, saque, sacamos, sacaron, saco, quite, quitamos, quitaron, quito, le quitamos, le quite, le saque, le sacamos, cortamos, corte, tumbamos, tumbe, rebanamos, bajamos, sacando, le sacaron, le quitaron, comimos, avanzamos, avance, raspamos, agarramos, le baje, le bajamos, le bajaron, le bajo',
   'v:cover':
     'quedaron tapados, quedaron tapadas, tape, tapamos, taparon, tapo, cubri, cubrimos, cubrio, cubrieron, tapando, quedo tapada, quedo tapado, ya quedo tapada, ya esta tapada, ya esta tapado, selle, sellamos, sellaron, cubriendo, enlonamos, se tapo, quedo cubierta, quedo cubierto, quedo sellada, quedo sellado, esta tapado, esta tapada, tapado, tapada, le pusimos el plastico, tapamo',
   'b:cover': 'tapar, cubrir, tapa, hay que tapar',
@@ -90,7 +90,7 @@ export const ES_WORDS: Record<string, string> = {
   'dim:length': 'de largo, largo, larga, a lo largo, de longitud',
   'dim:height': 'de alto, alto, alta, de altura, altura',
   'dim:top': 'arriba, de ancho arriba',
-  'dim:wall': 'muro, de pared, pared',
+  'dim:wall': 'muro, de pared, pared, paredes, pared de, paredes de',
   'dim:layer': 'capas, capa, de grueso, gruesas, en capas, capitas',
   'dm:dry': 'materia seca, ms, de materia seca, materia ceca, seca, seco, de seca, mat seca, matria seca, m s',
   'dm:wet': 'humedad, de humedad, umedad, de umedad, agua, mojado',
@@ -146,12 +146,19 @@ export const ES_WORDS: Record<string, string> = {
   'animal:dog': 'perro, perros, pero, perra, perrito, chucho, chuchos',
   'animal:cat': 'gato, gatos, gata, gatitos',
   'animal:deer': 'venado, venados, benado, benados',
-  'animal:bird':
-    'pajaro, pajaros, aves, ave, cuervo, cuervos, palomas, paloma, pajaritos, zanates, zanate, guajolote, guajolotes, gansos, ganso, pajaroz, zopilote, zopilotes',
+  'animal:bird': 'pajaro, pajaros, aves, ave, pajaritos, zanates, zanate, pajaroz',
+  'animal:crow': 'cuervo, cuervos, urraca, urracas',
+  'animal:pigeon': 'paloma, palomas',
+  'animal:goose': 'ganso, gansos',
+  'animal:turkey': 'guajolote, guajolotes',
+  'animal:vulture': 'zopilote, zopilotes',
+  'animal:heifer': 'vaquilla, vaquillas',
+  'animal:calf': 'becerro, becerra, becerros, becerras',
+  'animal:bull': 'toro, toros',
   'animal:rat': 'rata, ratas',
   'animal:mouse': 'raton, ratones',
   'animal:cow':
-    'se metieron las vacas, se metio una vaca, se subieron las vacas, se subio una vaca, se metio la vaca, anduvieron las vacas, vaca, vacas, vaquilla, vaquillas, becerro, becerra, becerros, becerras, toro, se salieron las vacas, se salio una vaca, se escaparon las vacas, se brincaron las vacas, se saltaron las vacas, se salieron los becerros',
+    'se metieron las vacas, se metio una vaca, se subieron las vacas, se subio una vaca, se metio la vaca, anduvieron las vacas, vaca, vacas, se salieron las vacas, se salio una vaca, se escaparon las vacas, se brincaron las vacas, se saltaron las vacas, se salieron los becerros',
   'animal:skunk': 'zorrillo, zorrillos, zorriyo',
   'animal:coyote': 'coyote, coyotes',
   'animal:opossum': 'tlacuache, tlacuaches, tacuache, tacuaches, tacuazin, tacuazines',
@@ -186,7 +193,7 @@ export const ES_WORDS: Record<string, string> = {
   'stone:2.75': 'pelota de beisbol, pelotas de beisbol, beisbol',
   'stone:size': 'tamaño, tamano, del tamaño, del tamano, como pelota, de grande, diametro',
   'find:good':
-    'no tiene nada, no tenia nada, no tienen nada, se ve bien tapada, se ve bien tapado, se ven bien tapadas, se ven bien tapados, se mira bien tapada, se mira bien tapado, esta bien tapada, esta bien tapado, estan bien tapadas, estan bien tapados, sigue bien tapada, sigue bien tapado, sigue tapada, sigue tapado, siguen tapadas, todo cheque, todo tuanis, todo calidad, todo nitido, todo tranquilo, esta cheque, bien socado, bien socada, socado, socada, no tenia nada, no tenia nada malo, no habia nada, no habia nada malo, no tiene nada malo, no le vi nada, no le vi nada malo, no vi nada malo, nada malo, las dos estan bien, los dos estan bien, ambas estan bien, todas estan bien, no habia ningun hoyo, no habia hoyos, no hay ningun hoyo, ningun hoyo, ni un hoyo, bien, todo bien, todo esta bien, esta bien, estan bien, todo ok, sin novedad, sin problema, sin problemas, todo en orden, bien apretado, bien apretada, todo tranquilo, bien tapado, bien tapada, no hay hoyos, buen estado, en buen estado, todo bn, bn, estan buenos, todo bueno, todo apretado, ningun hoyo, sin hoyos, apretado, apretada, todos bien, todas bien, sin daño, sin danos, sin dano, al cien, todo al cien, ta bien, ta todo bien, todo perfecto, todo firme, firme, se ve bien, se ven bien, esta buena, esta bueno, bien todo, nada roto, tensa, tenso, se mira bien, se miran bien, muy bien, perfecto, esta firme, todo vien, vien, todo sta bien, todo correcto, ok, limpio, sin agujeros, ni un hoyo, no tiene ni un hoyo, no tiene hoyos, no tienen hoyos, ningun problema, nada de hoyos, no hay nada, no hay problema, sin problema, ni uno, andan bien, anda bien, todo anda bien, andan todas bien, andan todos bien',
+    'no tiene nada, no tenia nada, no tienen nada, se ve bien tapada, se ve bien tapado, se ven bien tapadas, se ven bien tapados, se mira bien tapada, se mira bien tapado, esta bien tapada, esta bien tapado, estan bien tapadas, estan bien tapados, sigue bien tapada, sigue bien tapado, sigue tapada, sigue tapado, siguen tapadas, todo cheque, todo tuanis, todo calidad, todo nitido, todo tranquilo, esta cheque, bien socado, bien socada, socado, socada, no tenia nada, no tenia nada malo, no habia nada, no habia nada malo, no tiene nada malo, no le vi nada, no le vi nada malo, no vi nada malo, nada malo, las dos estan bien, los dos estan bien, ambas estan bien, todas estan bien, no habia ningun hoyo, no habia hoyos, no hay ningun hoyo, ningun hoyo, ni un hoyo, bien, todo bien, todo esta bien, esta bien, estan bien, todo ok, sin novedad, sin problema, sin problemas, todo en orden, bien apretado, bien apretada, todo tranquilo, bien tapado, bien tapada, no hay hoyos, buen estado, en buen estado, todo bn, bn, estan buenos, todo bueno, todo apretado, ningun hoyo, sin hoyos, apretado, apretada, todos bien, todas bien, sin daño, sin danos, sin dano, al cien, todo al cien, ta bien, ta todo bien, todo perfecto, todo firme, firme, se ve bien, se ven bien, esta buena, esta bueno, bien todo, nada roto, tensa, tenso, se mira bien, se miran bien, muy bien, perfecto, esta firme, todo vien, vien, todo sta bien, todo correcto, ok, limpio, sin agujeros, ni un hoyo, no tiene ni un hoyo, no tiene hoyos, no tienen hoyos, ningun problema, nada de hoyos, no hay nada, no hay problema, sin problema, ni uno, andan bien, anda bien, todo anda bien, andan todas bien, andan todos bien, no hallamos nada malo, no hallamos nada, no encontramos nada malo, no encontramos nada, no vimos nada malo, no hay nada malo, no halle nada malo, no encontre nada malo',
   'find:trouble':
     'mal, hay problema, problema, problemas, no esta bien, esta mal, estan mal, danado, hay problemas, dañado, feo, no se ve bien, no se ven bien, no estan bien, no quedo bien',
   'thing:covers':
@@ -284,7 +291,7 @@ export const ES_WORDS: Record<string, string> = {
   'fix:make':
     'eran, fueron, era, fue, son, corrige, corrigelo a, cambialo a, que sean, ponle, eran como, seria, mejor, quise decir, digo, perdon, cambia a, cambia, cambiale a, debe ser, debio ser, mas bien, es, son como, serian, en realidad, corrijo, dejalo en, corrige a, correccion, quize decir, deberia ser, deben ser',
   'fix:no':
-    'no, perdon, digo, mejor dicho, no espera, espera, me equivoque, no perdon, no digo, mentira, corrijo, miento, mas bien, ay no, nombre, uy no, uy, no no, no es cierto, sorry, equivocado, perdon no, no mejor, chin, esta mal, eso esta mal, disculpa, disculpen, no eran, no era, me equivoqe, oops, mal',
+    'no, perdon, digo, mejor dicho, no espera, espera, me equivoque, no perdon, no digo, mentira, corrijo, miento, mas bien, ay no, nombre, uy no, uy, no no, no es cierto, sorry, equivocado, perdon no, no mejor, chin, esta mal, eso esta mal, disculpa, disculpen, no eran, no era, me equivoqe, oops, mal, nel, nel no',
   'fix:undo':
     'borra eso, borralo, borra, quita eso, quita el ultimo, deshacer, deshaz, cancela, cancela eso, quitalo, borra el ultimo, borra la ultima, elimina, eliminalo, deshazlo, quita lo ultimo, borra lo ultimo, olvida eso, cancelalo, eso no, borre eso, quita esa, borra ese, quita ese, borra esa, quita la ultima, eso no va, borra los dos, quita los dos, elimina eso, elimina el ultimo, cancela el ultimo, borrar, deshacer eso, ignora eso, quite eso, borrar eso, olvidalo eso, vorra eso, bora eso, los dos mal, no cuenta eso, eso no cuenta',
   'ans:yes':

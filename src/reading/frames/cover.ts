@@ -4,6 +4,7 @@ import { counted, countOf, HEAPED, isCountedOff, isLaidOn, isTwin, isUnder, move
 import { type Found, inFt, isAway, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
+const THROWN = /^(?:threw|throwed|through|tossed|chucked|kicked|pitched|flung|slung|tire|tiramos|aventamos|avente)$/i
 const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
 
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
@@ -143,6 +144,8 @@ export const cover = (p: Pool): Found | undefined => {
   )
     return undefined
   // "rolled it back 8 ft on shop", "rolled back another 8 ft": nothing but a sheet is rolled back so far
+  // "peeled 2 1/2 ft off shop": the face
+  if (mats.length === 0 && roll >= 0 && /^peeled$/i.test(p.items[roll]!.text) && p.find(isAway) > roll) return undefined
   const rolledFar = roll >= 0 && p.num(['ft']) >= 0 && (/back|atras/.test(p.items[roll]!.text) || back > roll)
   if (mats.length === 0 && roll >= 0 && verb < 0 && bare < 0 && !rolledFar) return undefined
   // "tires rolled off": they did that by themselves
@@ -168,6 +171,8 @@ export const cover = (p: Pool): Found | undefined => {
     !over &&
     (bare >= 0 ||
       (take >= 0 && !rolled && verb < 0) ||
+      // "threw sixteen tires off to the side"
+      (put >= 0 && THROWN.test(p.items[put]!.text) && trailing.some(isAway)) ||
       (verb < 0 && put < 0 && !rolled && (noWord ? trailing.some(i => /^off/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0)))
   // a net is rolled up to be put away, a sheet to feed on
   const putAway =
@@ -220,7 +225,18 @@ export const cover = (p: Pool): Found | undefined => {
       one.widthFt = Math.min(s[0]!, s[1]!)
       one.lengthFt = Math.max(s[0]!, s[1]!)
     }
-    const n = countOf(p, k)
+    // "gravel bags we put thirty two of them on"
+    const them =
+      mats.length === 1 && counted(material)
+        ? p.num(
+            [undefined],
+            (_, j) =>
+              j > k &&
+              /^(?:of|de)$/i.test(p.items[j + 1]?.text ?? '') &&
+              /^(?:them|em|those|ellos|ellas|esos|esas)$/i.test(p.items[j + 2]?.text ?? ''),
+          )
+        : -1
+    const n = countOf(p, k) ?? p.take(them)?.num
     if (n !== undefined && (counted(material) || (SHEETS.has(material) && n > 1))) one.count = n
     if (counted(material) && n === undefined && p.find((x, j) => has(x, 'vague') && j < k) >= 0) vague = true
     p.take(k)

@@ -120,6 +120,9 @@ const takeName = (p: Pool, from: number): string | undefined => {
       (has(i, 'and') ||
         has(i, 'on') ||
         has(i, 'off') ||
+        has(i, 'with') ||
+        has(i, 'also') ||
+        has(i, 'dim:wall') ||
         /^(pile|pila)$/.test(i.tokens[0]!.norm) ||
         (i.senses.some(s => s.startsWith('v:')) && i.tokens.length > 1))
     )
@@ -144,7 +147,8 @@ export const pile = (p: Pool): Found | undefined => {
     p.take(called)
     name = takeName(p, called + 1)
   } else name = takeName(p, fresh + 1)
-  if (!name) return { ...out, full: false, bias: 1 }
+  // "started a new pile, 35 by 90": its name is to be asked
+  if (!name) return { ...out, full: takeDims(p, out.slots) > 0, bias: 1 }
   out.slots.name = name.replace(/\s*(pile|pila)$/, '')
   takeDims(p, out.slots)
   const aliases: string[] = []
@@ -217,7 +221,7 @@ export const size = (p: Pool): Found | undefined => {
     if (p.items.slice(0, p.cat('pile')).some(i => /^(?:over|on|onto|sobre|encima)$/i.test(i.text))) return undefined
   }
   const n = takeDims(p, out.slots)
-  if (!n || out.slots.wallFt !== undefined) return undefined
+  if (!n || (out.slots.wallFt !== undefined && p.cat('pile') >= 0)) return undefined
   takePile(p, out)
   if (verb >= 0) p.takeAll('v:measure')
   p.takeAll('v:have', 'dim:height', 'dim:width', 'v:call')

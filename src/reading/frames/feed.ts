@@ -79,6 +79,9 @@ export const feed = (p: Pool): Found | undefined => {
     'group:dry',
     'group:heifers',
     'animal:cow',
+    'animal:heifer',
+    'animal:calf',
+    'animal:steer',
     'thing:face',
     'b:feed',
     'unit:lb',
@@ -93,6 +96,8 @@ export const feed = (p: Pool): Found | undefined => {
   if (!amount(out.slots)) {
     const small = p.num([undefined])
     if (small >= 0) {
+      // "ayer di 4 mezclas y hoy 3": of what was counted before
+      if (p.items[small]!.num! < 60) out.slots.bare = p.items[small]!.num
       p.take(small)
       out.vague = true
     }

@@ -19,16 +19,8 @@ export const damage = (p: Pool): Found | undefined => {
   if (p.cat('pile') < 0 && p.find((i, k) => /^(?:my|mi|mis|his|her)$/i.test(i.text) && p.items[k + 1]?.senses.length === 0) >= 0)
     return undefined
   // "dirt on creek edges": an edge alone is where
-  if (
-    what >= 0 &&
-    /^edges?$/i.test(p.items[what]!.text) &&
-    animal < 0 &&
-    broke < 0 &&
-    lift < 0 &&
-    sheet >= 0 &&
-    valueOf(p.items[sheet], 'mat') !== 'plastic' &&
-    p.find(i => hasCat(i, 'cause') || hasCat(i, 'sky') || has(i, 'find:trouble')) < 0
-  )
+  const plain = what >= 0 && /^edges?$/i.test(p.items[what]!.text) && animal < 0 && broke < 0 && lift < 0
+  if (plain && p.find(i => hasCat(i, 'cause') || hasCat(i, 'sky') || has(i, 'find:trouble')) < 0 && !p.items.some(i => i.ghost))
     return undefined
   // "quarter size hail 20 min ago, don't see any holes": the weather by itself, and no harm behind the pause
   const denied = what > 0 ? p.items.findLastIndex((i, k) => k < what && has(i, 'm:no')) : -1
@@ -127,7 +119,7 @@ export const damage = (p: Pool): Found | undefined => {
       i.num !== undefined &&
       (i.unit === undefined || i.unit === 'head') &&
       !has(i, 'dm') &&
-      (valueOf(i, 'what') !== undefined || nearWhat(p, k, [hole, tear, loose])),
+      (valueOf(i, 'what') !== undefined || (loose === k + 1 && hole < 0 && tear < 0) || nearWhat(p, k, [hole, tear])),
   )
   const numbered = kind >= 0 && p.items[kind]!.num !== undefined ? p.items[kind]! : undefined
   if (numbered) {

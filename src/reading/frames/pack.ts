@@ -57,9 +57,13 @@ export const pack = (p: Pool): Found | undefined => {
   if (with2 >= 0) out.slots.tractors = p.take(with2)!.num
   const h = p.num(['hour'])
   if (h >= 0) out.slots.hours = p.take(h)!.num
-  const layer = p.num(['in', undefined], (i, k) => i.unit === 'in' || hasCat(p.items[k + 1], 'dim'))
+  const layer = p.num(
+    ['in', 'ft', undefined],
+    (i, k) => i.unit === 'in' || has(p.items[k + 1], 'dim:layer') || (i.unit === undefined && hasCat(p.items[k + 1], 'dim')),
+  )
   if (layer >= 0 && p.cat('dim') >= 0) {
-    out.slots.layerIn = p.take(layer)!.num
+    const i = p.take(layer)!
+    out.slots.layerIn = i.unit === 'ft' ? i.num! * 12 : i.num
     p.takeAll('dim:layer')
   } else if (layer >= 0 && p.items[layer]!.unit === 'in') out.slots.layerIn = p.take(layer)!.num
   const w = p.num(['lb', 'ton', 'tonne', undefined], i => i.unit !== undefined || i.num! >= 5000)

@@ -31,6 +31,9 @@ export const face = (p: Pool): Found | undefined => {
   if (left >= 0) {
     p.takeAll('thing:left')
     out.slots.leftFt = inFt(i)
+    // "face 29 so 41 left"
+    const rest = f >= 0 && n < left ? p.num([undefined, 'ft', 'm'], (_, k) => k > n && k < left) : -1
+    if (rest >= 0) Object.assign(out.slots, { atFt: inFt(i), leftFt: inFt(p.take(rest)!) })
   } else out.slots.atFt = inFt(i)
   takePile(p, out)
   p.takeAll('v:have', 'unit:ft', 'v:measure', 'v:put', 'v:feed', 'v:take', 'v:break', 'v:test')
@@ -128,6 +131,9 @@ export const open = (p: Pool): Found | undefined => {
     'mat:plastic',
     'unit:head',
     'animal:cow',
+    'animal:heifer',
+    'animal:calf',
+    'animal:steer',
     'group:milking',
     'm:plan',
     'thing:face',

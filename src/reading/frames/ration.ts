@@ -10,7 +10,11 @@ export const ration = (p: Pool): Found | undefined => {
   const perDay = p.sense('per:day')
   const perHead = p.sense('per:head')
   const group = p.find(i => hasCat(i, 'group'))
-  if (milk < 0 && perDay < 0 && perHead < 0 && group < 0) return undefined
+  // "22 lb haylage ea as fed": a basis is told of rations alone
+  const based = p.sense('basis:as fed') >= 0 && p.sense('each') >= 0
+  if (milk < 0 && perDay < 0 && perHead < 0 && group < 0 && !based) return undefined
+  // "viernes y sábado les di 10 mil cada día": fed on those days, no ration
+  if (p.sense('v:feed') >= 0 && p.items.filter(i => i.date !== undefined).length > 1) return undefined
   if (p.find(i => i.unit === 'load' || i.unit === 'ft' || i.unit === 'in' || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
   if (perHead >= 0) {
     const n = p.num(['lb', undefined, 'kg'])
@@ -22,7 +26,7 @@ export const ration = (p: Pool): Found | undefined => {
     }
   }
   // "milking 119, 46 lb corn silage each"
-  const each = perHead < 0 && milk >= 0 && p.sense('each') >= 0 ? p.num(['lb', 'kg']) : -1
+  const each = perHead < 0 && (milk >= 0 || based || group >= 0) && p.sense('each') >= 0 ? p.num(['lb', 'kg']) : -1
   if (each >= 0) {
     out.slots.lbPerHead = inLb(p.take(each)!)
     p.takeAll('each')
@@ -50,7 +54,20 @@ export const ration = (p: Pool): Found | undefined => {
     p.takeAll(...['milking', 'dry', 'heifers', 'calves', 'fresh', 'high', 'low'].map(x => `group:${x}`))
   } else if (milk >= 0 && out.slots.head !== undefined) out.slots.group = 'milking'
   if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined) return undefined
-  p.takeAll('v:milk', 'v:feed', 'b:feed', 'v:have', 'v:take', 'v:put', 'unit:head', 'animal:cow', 'v:use')
+  p.takeAll(
+    'v:milk',
+    'v:feed',
+    'b:feed',
+    'v:have',
+    'v:take',
+    'v:put',
+    'unit:head',
+    'animal:cow',
+    'animal:heifer',
+    'animal:calf',
+    'animal:steer',
+    'v:use',
+  )
   const basis =
     p.sense('basis:dry') >= 0 && p.sense('basis:dry') !== p.sense('dm:wet') ? 'dry' : p.sense('basis:as fed') >= 0 ? 'as fed' : undefined
   if (basis && (out.slots.lbPerDay !== undefined || out.slots.lbPerHead !== undefined)) {

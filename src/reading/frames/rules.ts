@@ -31,7 +31,7 @@ export const FRAMES: Rule[] = [
   { name: 'box', frame: box, needs: ['v:hold'] },
   { name: 'spoil', frame: spoil, needs: ['v:pitch', 'thing:spoiled'], ghost: 'v:pitch' },
   { name: 'shift', frame: shift, needs: ['v:push', 'b:push', 'v:put'] },
-  { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group'] },
+  { name: 'ration', frame: ration, needs: ['v:milk', 'cat:per', 'cat:group', 'basis:as fed'] },
   { name: 'harvest', frame: harvest, needs: ['harv:expect', 'acre', 'approx'] },
   { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'], ghost: 'v:patch' },
   { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'], ghost: 'what:hole' },
@@ -56,5 +56,5 @@ export const FRAMES: Rule[] = [
   { name: 'empty', frame: empty, needs: ['thing:gone'] },
   { name: 'check', frame: check, needs: ['v:check', 'b:check', 'find:good', 'find:trouble'], ghost: 'v:check' },
   { name: 'supply', frame: supply, needs: ['v:buy', 'v:have', 'v:use', 'thing:home', 'thing:out'], ghost: 'v:have' },
-  { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'] },
+  { name: 'weather', frame: weather, needs: ['cat:sky', 'degF'], ghost: 'sky:rain' },
 ]

@@ -9,13 +9,16 @@ const ITEMS = ['plastic', 'second plastic', 'barrier film', 'mesh', 'tarp', 'tir
 /** "out of tape", "se acabó la cinta": none is left of what stands right behind, or of all of it. */
 const lacking = (p: Pool): Found | undefined => {
   const out = p.sense('thing:out')
-  if (out < 0 || p.cat('pile') >= 0 || p.cat('crop') >= 0 || p.find(i => i.num !== undefined || hasCat(i, 'v')) >= 0) return undefined
+  if (out < 0 || p.cat('pile') >= 0 || p.cat('crop') >= 0 || p.find(i => (i.num !== undefined && i.num !== 0) || hasCat(i, 'v')) >= 0)
+    return undefined
   const at = p.items.findIndex((i, k) => k > out && !isThin(i))
   const i = p.items[at]
   const item = i && p.free(at) ? (valueOf(i, 'item') ?? valueOf(i, 'mat')) : undefined
   if (item === undefined) return undefined
   p.take(out)
   p.take(at)
+  p.take(p.num([undefined]))
+  p.takeAll('item:patch tape')
   return { slots: { item, change: 'have', count: 0 }, full: true, bias: 1 }
 }
 

@@ -76,7 +76,7 @@ export const weather = (p: Pool): Found | undefined => {
     if (clock) p.take(bare)
     // "12 llantas con el aire": what it took, not how fast it blew
     else if (kind === 'wind' && mph < 0 && !hasCat(p.items[bare + 1], 'mat')) out.slots.mph = p.take(bare)!.num
-    else if (kind === 'freeze' || kind === 'heat') out.slots.degF = degrees(p.take(bare)!, p.items[bare - 1])
+    else if (kind === 'freeze' || kind === 'heat' || kind === 'thaw') out.slots.degF = degrees(p.take(bare)!, p.items[bare - 1])
     else if ((kind === 'rain' || kind === 'snow') && isBeside(p, bare, sky)) {
       // "rained 2": inches are how rain is told here
       out.slots.inches = p.take(bare)!.num
