@@ -16,6 +16,12 @@ export const absorbed = (items: Item[]): Item[] => {
     }
   }
   for (const [k, i] of items.entries()) {
+    // "took me an hour", "took us all morning"
+    if (/^took$/i.test(i.text) && /^(?:me|us|him|them|forever)$/i.test(items[k + 1]?.text ?? '')) {
+      gone.add(i).add(items[k + 1]!)
+      const spent = items[k + 2]
+      if (spent && (spent.unit === 'hour' || spent.unit === 'day' || has(spent, 'vague'))) gone.add(spent)
+    }
     if (i.num === undefined || i.unit !== undefined || i.ordinal) continue
     const next = items[k + 1]
     if (next && SHORT_TIME.test(next.tokens[0]?.norm ?? '')) {

@@ -180,7 +180,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
 
 const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Segment => {
   if (!rule || !found || !pool) return { from, to }
-  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, implied, full } = found
+  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, there, implied, full } = found
   const { used, left, numbers } = pool.score()
   return {
     from,
@@ -201,6 +201,7 @@ const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Seg
       more,
       wet,
       tape,
+      there,
       implied,
       used,
       left,

@@ -76,6 +76,9 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
     }
     // "rain 1.25 fri, .4 sat"
     if (before && act.leans && act.frame === 'weather' && before.act.frame === 'weather') act.slots.kind = before.act.slots.kind
+    // "corn on creek came in at 34 and the haylage on there was 41"
+    if (before && act.there && act.frame === 'test' && before.act.frame === 'test' && before.sentence === sentence)
+      act.slots.pile ??= before.act.slots.pile
     // "bought 2 plastics and 100 tires"
     if (before && act.leans && act.frame === 'supply' && before.act.frame === 'supply') act.slots.change = before.act.slots.change
     // "2 holes in barn and 3 in shop"

@@ -23,7 +23,7 @@ const isUntil = (items: Item[], k: number): boolean => {
     .slice(Math.max(0, k - 3), k)
     .map(x => x.text.toLowerCase())
     .join(' ')
-  return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|el|la|que))?$/.test(lead)
+  return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|it|el|la|que))?$/.test(lead)
 }
 
 const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'v:pitch', 'what:loose edge', 'thing:gone'])
@@ -41,6 +41,7 @@ const WORDS = new Set([
   'whole',
   'hice',
   'hicimos',
+  'film',
   'through',
   'hizo',
   'hicieron',
@@ -99,6 +100,8 @@ const meant = (items: Item[], k: number): string[] | undefined => {
   if (has(i, 'thing:gone') && /^(?:the )?end of/i.test(i.text) && (has(items[k - 1], 'off') || has(items[k - 1], 'on'))) return FILLER
   // "through sixteen tires off", heard for threw
   if (/^through$/i.test(i.text) && items[k + 1]?.num !== undefined && hasCat(items[k + 2], 'mat')) return PUT
+  // "film n plastic on creek": the one under the other
+  if (/^film$/i.test(i.text) && has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic')) return FILM
   // "les tire seis cucharones": thrown to the cows
   if (has(i, 'v:pitch') && /^les$/i.test(items[k - 1]?.text ?? '')) return FED
   if (/^we['’]re$/i.test(i.text)) return FILLER
@@ -135,13 +138,14 @@ const meant = (items: Item[], k: number): string[] | undefined => {
     return MESH
   if (/^tired$/i.test(i.text) && items[k - 1]?.num !== undefined) return TIRES
   // "la cara va a 8 metros"
-  if (has(i, 'm:plan') && /^va a$/.test(i.text.toLowerCase()) && items[k + 1]?.num !== undefined) return FILLER
+  if (has(i, 'm:plan') && /^van? a$/.test(i.text.toLowerCase()) && items[k + 1]?.num !== undefined) return FILLER
   // "wind got to 48": reached, no plan
   if (has(i, 'm:plan') && items[k + 1]?.num !== undefined && GOT_TO.test(i.text.toLowerCase())) return FILLER
   return undefined
 }
 const FILLER = ['filler']
 const FED = ['v:feed']
+const FILM = ['mat:barrier film']
 const ROLLED = ['v:roll']
 const LABEL = ['label']
 const OF_EACH = ['each']

@@ -9,6 +9,12 @@ const TENS = mapOf(EN_TENS, ES_TENS)
 const HUNDREDS = mapOf(ES_HUNDREDS)
 const SCALES = mapOf({ mil: 1000 }, EN_SCALES)
 const COUNTS = mapOf(EN_COUNTS, ES_COUNTS)
+/** A digit as dictation writes it, before a word that wants one: "point to percent". */
+const spoken = (tokens: Token[], k: number): number | undefined =>
+  Object.hasOwn(EN_HOMOPHONES, tokens[k]?.norm ?? '') && /^(?:percent|%|dry|dm|inches|tons|feet)$/.test(tokens[k + 1]?.norm ?? '')
+    ? EN_HOMOPHONES[tokens[k]!.norm]
+    : undefined
+
 export const small = (w: string): number | undefined => SMALL.get(w)
 export const tens = (w: string): number | undefined => TENS.get(w)
 const hundreds = (w: string): number | undefined => HUNDREDS.get(w)
@@ -133,9 +139,18 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
   }
   if (k === i) return undefined
   let value = total + (group ?? 0)
-  if ((tokens[k]?.norm === 'point' || tokens[k]?.norm === 'punto') && (small(tokens[k + 1]?.norm ?? '') ?? 99) < 10) {
+  if (
+    (tokens[k]?.norm === 'point' || tokens[k]?.norm === 'punto') &&
+    (small(tokens[k + 1]?.norm ?? '') ?? spoken(tokens, k + 1) ?? 99) < 10
+  ) {
     let place = 0.1
     k++
+    const heard = spoken(tokens, k)
+    if (heard !== undefined) {
+      value += heard * place
+      k++
+    }
+    // "thirty three point to percent"
     while ((small(tokens[k]?.norm ?? '') ?? 99) < 10) {
       value += small(tokens[k]!.norm)! * place
       place /= 10

@@ -45,6 +45,7 @@ export interface Act {
   vague?: boolean
   /** Nothing but tape was named for a patch: it may have been laid on to measure. */
   tape?: boolean
+  there?: boolean
   /** A share that was told as moisture; its slot holds the dry matter. */
   wet?: boolean
   /** A pile was named that the farm does not have. */

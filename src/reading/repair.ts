@@ -51,7 +51,12 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
     let end = at + 1
     while (
       out[end] &&
-      (has(out[end], 'fix:no') || has(out[end], 'fix:make') || (isThin(out[end]!) && !kindOf(out[end])) || has(out[end], 'comma'))
+      (has(out[end], 'fix:no') ||
+        has(out[end], 'fix:make') ||
+        // "across shop no across barn"
+        out.slice(Math.max(0, at - 3), at).some(x => x.text === out[end]!.text && !kindOf(x)) ||
+        (isThin(out[end]!) && !kindOf(out[end])) ||
+        has(out[end], 'comma'))
     )
       end++
     const next = out[end]

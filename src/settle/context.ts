@@ -62,7 +62,8 @@ export const lastTold = (book: Book, from: string, at: Instant): EventType | und
     const age = Date.parse(at) - Date.parse(l.at)
     if (age > LOADS_GO_ON) return undefined
     if (l.by !== from || l.withdrawnBy !== undefined) continue
-    if (l.event.type === 'load') return 'load'
+    // loads come one after another, and a cover is laid in pieces
+    if (l.event.type === 'load' || l.event.type === 'cover') return l.event.type
     return age <= GOES_ON && k === book.logged.length - 1 ? l.event.type : undefined
   }
   return undefined

@@ -1,4 +1,5 @@
 import type { Ask } from '../book/asks.ts'
+import type { Event } from '../book/events.ts'
 import type { Choice, Draft } from '../book/questions.ts'
 import type { Act, AskSaid, Reading } from '../reading/reading.ts'
 import { askAmount, askInAll, askMeant, choice } from '../saying/ask.ts'
@@ -40,7 +41,7 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     d.replaces = out.recorded.length || needs.length ? [] : replaces
     if (a.more) d.sure.push('more')
     const now = out.recorded.reduce((t, e) => t + (e.type === 'load' ? (e.count ?? 0) : 0), 0)
-    const total = a.total && a.frame === 'load' ? inAll(d, c, now) : undefined
+    const total = a.total && a.frame in COUNTED ? inAll(d, c, now) : undefined
     if (total === 'told') continue
     if (total) {
       needs.push({ need: total, act: a })
@@ -61,7 +62,10 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     // "covered it with a 50x140 and 260 tires": one deed, one pile
     const same = out.recorded.at(-1)
     if (a.frame === 'cover' && d.slots.pile === undefined && !a.strange && same?.type === 'cover') d.slots.pile = same.pile
-    const s = certain(c, d, a.strange)
+    // "new pile called north, 40 by 110. put 4 loads on north already"
+    const fresh = out.recorded.find(e => e.type === 'pile' && e.name === a.strange)
+    if (fresh) d.slots.pile = a.strange
+    const s = certain(c, d, fresh ? undefined : a.strange)
     if ('event' in s && out.recorded.some(e => ONCE.has(e.type) && JSON.stringify(e) === JSON.stringify(s.event))) continue
     if ('event' in s) record(out, s.event, d, c)
     else needs.push({ need: s.need, act: a })
@@ -151,25 +155,33 @@ const redundant = (a: Act, facts: Act[]): boolean => {
   return false
 }
 
+/** Kinds that are told in all, with what must be the same for the counts to be of one thing. */
+const COUNTED: Partial<Record<string, readonly string[]>> = { load: ['crop'], feed: ['unit'], cover: ['material', 'change'], patch: [] }
+
 /** "12 loads in all" where some are logged already; `told` where it is the sum of those and the `now` loads of this same message. */
 const inAll = (d: Draft, c: Context, now: number): Need | 'told' | undefined => {
   const s = certain(c, { ...d, slots: { ...d.slots }, sure: [...d.sure, 'twice'] })
-  if (!('event' in s) || s.event.type !== 'load' || s.event.count === undefined) return undefined
-  const e = s.event
+  if (!('event' in s)) return undefined
+  const e = s.event as Event & Record<string, unknown>
+  const same = COUNTED[e.type]
+  if (!same || typeof e.count !== 'number' || typeof e.pile !== 'string') return undefined
   let logged = 0
-  for (const l of c.book.byPile.get(e.pile) ?? [])
-    if (l.withdrawnBy === undefined && l.event.type === 'load' && l.event.on === e.on && l.event.crop === e.crop)
-      logged += l.event.count ?? 0
+  for (const l of c.book.byPile.get(e.pile) ?? []) {
+    const was = l.event as Event & Record<string, unknown>
+    // a cover is laid over days
+    const day = e.type === 'cover' || was.on === e.on
+    if (l.withdrawnBy === undefined && was.type === e.type && day && same.every(k => was[k] === e[k])) logged += Number(was.count ?? 0)
+  }
   if (now && e.count === logged + now) return 'told'
   if (!logged) return undefined
-  const rest = e.count! - logged
-  d.slots = { ...d.slots, pile: e.pile, crop: e.crop }
+  const rest = e.count - logged
+  d.slots = { ...d.slots, pile: e.pile, ...(e.crop !== undefined && { crop: e.crop }) }
   const choices: Choice[] = [
-    ...(rest > 0 ? [{ label: choice.inAll(e.count!), act: 'fill', value: rest } as Choice] : []),
-    { label: choice.moreOf(e.count!), act: 'sure' },
+    ...(rest > 0 ? [{ label: choice.inAll(e.count), act: 'fill', value: rest } as Choice] : []),
+    { label: choice.moreOf(e.count), act: 'sure' },
     { label: choice.neverMind, act: 'drop' },
   ]
-  return { ask: askInAll(logged, e.count!), choices, slot: 'count', draft: { ...d, sure: [...d.sure, 'twice'] }, doubt: 'total' }
+  return { ask: askInAll(logged, e.count), choices, slot: 'count', draft: { ...d, sure: [...d.sure, 'twice'] }, doubt: 'total' }
 }
 
 const countOf = (d: Draft, c: Context): Need => {

@@ -273,6 +273,7 @@ export const cover = (p: Pool): Found | undefined => {
   }
   if (takeVague(p)) vague = true
   if (vague) out.vague = true
+  if (p.sense('total') >= 0) out.total = true
   p.takeAll('back', 'total', 'what:loose edge', 'thing:face', 'm:tell', ...(noWord ? ['thing:gone'] : []))
   takeWhere(p, false)
   takeColour(p)

@@ -193,7 +193,12 @@ export const box = (p: Pool): Found | undefined => {
     if (run.length > 4) return undefined
     out.slots.name = textOf(
       run.filter(
-        i => !(i.senses.length > 0 && i.senses.every(s => s === 'filler') && /^(the|la|el|a|my|our|is|that)$/.test(i.tokens[0]!.norm)),
+        i =>
+          !(
+            i.senses.length > 0 &&
+            i.senses.every(s => s === 'filler') &&
+            /^(the|la|el|a|my|our|is|that|yeah|yes|ok|okay|so|uh|um|well|pues|oye|este)$/.test(i.tokens[0]!.norm)
+          ),
       ),
     )
     for (let j = k; j < hold; j++) p.used[j] = 1
@@ -268,6 +273,7 @@ export const test = (p: Pool): Found | undefined => {
   const crop = takeCrop(p)
   if (crop.crop) out.slots.crop = crop.crop
   takePile(p, out, 'pile')
+  if (out.slots.pile === undefined && p.items.some(i => /\b(?:there|it)$/i.test(i.text) && !has(i, 'v:test'))) out.there = true
   p.takeAll('v:test', 'v:measure', 'v:hold', 'v:have', 'v:put')
   takeColour(p)
   if (!out.slots.crop && !out.slots.pile && !out.strange) out.bias! -= 1

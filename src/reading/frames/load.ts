@@ -182,6 +182,20 @@ export const load = (p: Pool): Found | undefined => {
     out.slots.lb = tickets.reduce((t, { i }) => t + i.num!, 0)
     for (const { k } of tickets) p.take(k)
   }
+  // "me and bo each put 4 loads": four apiece
+  const each = p.find(
+    (i, k) =>
+      has(i, 'each') &&
+      k < Math.max(verb, 0) &&
+      /^(?:me|i|him|her|us|yo)$/i.test(p.items[0]?.text ?? '') &&
+      p.items.slice(0, k).some(x => has(x, 'and')),
+  )
+  if (each >= 0 && typeof out.slots.count === 'number') {
+    out.slots.count *= 2
+    p.take(each)
+    p.takeCat('person')
+    p.takeAll('and')
+  }
   const crop = takeCrop(p)
   if (crop.crop) out.slots.crop = crop.crop
   if (crop.cut) out.slots.cut = crop.cut
@@ -216,6 +230,22 @@ export const load = (p: Pool): Found | undefined => {
   const field = takeField(p)
   if (field) out.slots.field = field
   takePile(p, out, 'pile', 'on')
+  // "4 lds cs cedar": what nobody knows stands where the pile does
+  const last = p.items.findLastIndex(i => !isThin(i) && !has(i, 'comma'))
+  const cedar = p.items[last]
+  if (
+    out.slots.pile === undefined &&
+    out.strange === undefined &&
+    verb < 0 &&
+    base < 0 &&
+    cedar !== undefined &&
+    cedar.senses.length === 0 &&
+    cedar.text.length > 3 &&
+    p.items.length <= 6 &&
+    out.slots.crop !== undefined &&
+    p.free(last)
+  )
+    out.strange = p.take(last)!.text.toLowerCase()
   if (takeVague(p)) out.vague = true
   if (p.takeAll('total') > 0) out.total = true
   if (p.sense('more') >= 0) out.more = true

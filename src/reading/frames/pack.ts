@@ -1,6 +1,6 @@
 import { has, hasCat, type Item } from '../item.ts'
 import type { Pool } from '../pool.ts'
-import { type Found, inLb, takeColour, takePile } from './slots.ts'
+import { type Found, inLb, takeColour, takePile, takeVague } from './slots.ts'
 
 /** "both tractors", "los dos tractores" */
 const BOTH = /^(?:both|both of the|ambos|los dos|las dos)$/i
@@ -72,6 +72,7 @@ export const pack = (p: Pool): Found | undefined => {
     out.slots.tractorLb = i.unit === undefined ? i.num : inLb(i)
     p.takeAll('each')
   }
+  if (takeVague(p) && out.slots.tractors === undefined) out.vague = true
   takePile(p, out)
   p.takeAll('unit:tractor', 'v:pack', 'v:put', 'dim:layer', 'cause:machine', 'v:have', 'with', 'animal:cat')
   takeColour(p)

@@ -53,6 +53,10 @@ export const empty = (p: Pool): Found | undefined => {
   if (p.items.slice(Math.max(0, at - 2), at).some(i => ALMOST.test(i.text.toLowerCase()))) return undefined
   // "the end of that field"
   if (p.find(i => /^(?:field|fld|day|week|night|job|load|story|line|row)s?$/.test(i.text.toLowerCase())) >= 0) return undefined
+  // "shop vac is all gone": a thing with the pile's name before it
+  const named = p.cat('pile')
+  const thing = named >= 0 && named < at ? p.items[named + 1] : undefined
+  if (thing && !thing.senses.length && named + 1 < at) return undefined
   p.takeAll('thing:gone')
   takePile(p, out)
   if (!out.slots.pile && p.items[at]!.text.split(' ').length < 2 && p.find(i => has(i, 'pileword')) < 0) return undefined

@@ -11,6 +11,8 @@ export interface Found {
   more?: boolean
   wet?: boolean
   tape?: boolean
+  /** "on there": on the pile that was named before. */
+  there?: boolean
   /** What was broken follows from the verb alone: "tore shop". */
   implied?: boolean
   /** Added to the frame's score: how sure its trigger is. */
