@@ -26,123 +26,9 @@ const isUntil = (items: Item[], k: number): boolean => {
   return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|it|el|la|que))?$/.test(lead)
 }
 
-const LEANING = new Set(['cutword', 'm:plan', 'v:check', 'v:roll', 'v:pitch', 'what:loose edge', 'thing:gone'])
-const WORDS = new Set([
-  'were',
-  'dry',
-  'off',
-  'mess',
-  'tired',
-  'ok',
-  'okay',
-  'alright',
-  'ate',
-  'hole',
-  'whole',
-  'hice',
-  'hicimos',
-  'film',
-  'through',
-  'hizo',
-  'hicieron',
-])
+/** The senses that are left for the item at `k` beside its neighbours; undefined where nothing is ruled out. */
+type Ruling = (items: Item[], k: number, i: Item) => string[] | undefined
 
-/** What the word at `k` means beside what stands around it; undefined where nothing is ruled out. */
-const meant = (items: Item[], k: number): string[] | undefined => {
-  const i = items[k]!
-  // most words mean the same whatever stands beside them
-  if (
-    i.num === undefined &&
-    !i.senses.some(s => LEANING.has(s)) &&
-    !WORDS.has(i.tokens[0]?.norm ?? '') &&
-    !hasCat(i, 'crop') &&
-    !hasCat(i, 'animal') &&
-    !hasCat(i, 'sky')
-  )
-    return undefined
-  // "3rd cut": which one it is, not what was done
-  if (has(i, 'cutword') && i.senses.some(s => CUT_IS.has(s)) && (hasCat(items[k - 1], 'say') || items[k - 1]?.ordinal))
-    return i.senses.filter(s => !CUT_IS.has(s))
-  // "de la milpa de atras": where it grew, after the feed was named
-  const grew = hasCat(i, 'crop') && FIELD_WORD.test(i.text.toLowerCase())
-  if (grew && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))) return i.senses.filter(s => !s.startsWith('crop:'))
-  // "went over on the creek": hauled there; "went over creek" looked at it
-  if (has(i, 'v:check') && /^went over$/.test(i.text.toLowerCase()) && has(items[k + 1], 'on')) return PUT
-  // "im not walkin to the creek": only on the way
-  if (has(i, 'v:check') && /^walk(?:ed|in|ing|s)?$/i.test(i.text) && /^to$/i.test(items[k + 1]?.text ?? '')) return FILLER
-  // "a couple loads before the rain": when, not what fell
-  if (hasCat(i, 'sky') && k > 1 && isUntil(items, k) && !items.slice(k + 1).some(x => x.num !== undefined)) return FILLER
-  // "while you guys ate": no cows
-  if (
-    k > 0 &&
-    /^ate$/i.test(i.text) &&
-    has(i, 'v:feed') &&
-    !hasCat(items[k - 1], 'animal') &&
-    !/^(?:they|herd|cows|heifers|group|girls|milkers)$/i.test(items[k - 1]!.text)
-  )
-    return FILLER
-  // "the whole north edge is loose", heard as a hole
-  if (
-    /^w?hole$/i.test(i.text) &&
-    has(items[k - 1], 'filler') &&
-    has(items[k + 1], 'where:place') &&
-    items.slice(k + 2).some(x => has(x, 'what:loose edge'))
-  )
-    return FILLER
-  // "hice el plastico pa atras 4 pies"
-  if (
-    /^(?:hice|hicimos|hizo|hicieron)$/i.test(i.text) &&
-    items.slice(k + 1, k + 4).some(x => hasCat(x, 'mat')) &&
-    items.slice(k + 1, k + 6).some(x => has(x, 'back'))
-  )
-    return ROLLED
-  // "scraped the dirt off the end of the barn pile": where
-  if (has(i, 'thing:gone') && /^(?:the )?end of/i.test(i.text) && (has(items[k - 1], 'off') || has(items[k - 1], 'on'))) return FILLER
-  // "through sixteen tires off", heard for threw
-  if (/^through$/i.test(i.text) && items[k + 1]?.num !== undefined && hasCat(items[k + 2], 'mat')) return PUT
-  // "film n plastic on creek": the one under the other
-  if (/^film$/i.test(i.text) && has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic')) return FILM
-  // "les tire seis cucharones": thrown to the cows
-  if (has(i, 'v:pitch') && /^les$/i.test(items[k - 1]?.text ?? '')) return FED
-  if (/^we['’]re$/i.test(i.text)) return FILLER
-  // "okay creek is covered": a word to begin with
-  if (k === 0 && has(i, 'find:good') && /^(?:ok|okay|alright)$/i.test(i.text) && items.slice(2).some(x => isVerb(x) && !has(x, 'v:check')))
-    return FILLER
-  // "load 15 was wet": which one it was
-  if (
-    i.num !== undefined &&
-    i.unit === undefined &&
-    /^(?:load|viaje)$/i.test(items[k - 1]?.text ?? '') &&
-    !hasCat(items[k + 1], 'crop') &&
-    k > 0
-  )
-    return LABEL
-  // "fed 4 batches, about 2800 a batch": of each
-  if (i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100) return OF_EACH
-  // "126 milking and 18 dry"
-  if (/^dry$/i.test(i.text) && items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')))
-    return DRY
-  // "40 bags round the edge": where they lie
-  if (has(i, 'what:loose edge') && has(i, 'where:place') && isLedTo(items, k)) return PLACE
-  // "tires rolled off": nobody rolled a sheet
-  if (has(i, 'v:roll') && has(items[k - 1], 'mat:tires') && /^off$/i.test(items[k + 1]?.text ?? '')) return FILLER
-  if (/^off$/i.test(i.text) && has(items[k - 1], 'v:roll') && has(items[k - 2], 'mat:tires')) return FILLER
-  // "coon tracks all over": nobody did harm
-  if (hasCat(i, 'animal') && /^(?:tracks?|prints?|poop|huellas?)$/.test(items[k + 1]?.text.toLowerCase() ?? '')) return FILLER
-  // dictation's "mess" is the mesh where it is laid or lifted, and "tired" are tires where they are counted
-  if (
-    /^mess$/i.test(i.text) &&
-    /^(?:off|off of|back|on|up|over)$/.test(items[k + 1]?.text.toLowerCase() ?? '') &&
-    items.slice(0, k).some(x => hasCat(x, 'v'))
-  )
-    return MESH
-  if (/^tired$/i.test(i.text) && items[k - 1]?.num !== undefined) return TIRES
-  // "la cara va a 8 metros"
-  if (has(i, 'm:plan') && /^van? a$/.test(i.text.toLowerCase()) && items[k + 1]?.num !== undefined) return FILLER
-  // "wind got to 48": reached, no plan
-  if (has(i, 'm:plan') && items[k + 1]?.num !== undefined && GOT_TO.test(i.text.toLowerCase())) return FILLER
-  return undefined
-}
 const FILLER = ['filler']
 const FED = ['v:feed']
 const FILM = ['mat:barrier film']
@@ -152,11 +38,142 @@ const OF_EACH = ['each']
 const PUT = ['v:put']
 const PLACE = ['where:place']
 const DRY = ['group:dry']
+const MESH = ['mat:mesh']
+const TIRES = ['mat:tires']
+
+const textAt = (items: Item[], k: number): string => items[k]?.text.toLowerCase() ?? ''
+
+const EATERS = new Set(['they', 'herd', 'cows', 'heifers', 'group', 'girls', 'milkers'])
+const OFF_OR_ON = new Set(['off', 'off of', 'back', 'on', 'up', 'over'])
+const TRACKS = /^(?:tracks?|prints?|poop|huellas?)$/
+
+/** "hice el plastico pa atras 4 pies" */
+const backInSpanish: Ruling = (items, k) =>
+  items.slice(k + 1, k + 4).some(x => hasCat(x, 'mat')) && items.slice(k + 1, k + 6).some(x => has(x, 'back')) ? ROLLED : undefined
+/** "okay creek is covered": a word to begin with. */
+const courtesy: Ruling = (items, k, i) =>
+  k === 0 && has(i, 'find:good') && items.slice(2).some(x => isVerb(x) && !has(x, 'v:check')) ? FILLER : undefined
+/** "the whole north edge is loose", heard as a hole. */
+const whole: Ruling = (items, k) =>
+  has(items[k - 1], 'filler') && has(items[k + 1], 'where:place') && items.slice(k + 2).some(x => has(x, 'what:loose edge'))
+    ? FILLER
+    : undefined
+
+/** Rulings on a single word. */
+const BY_WORD = new Map<string, Ruling>(
+  Object.entries({
+    ok: courtesy,
+    okay: courtesy,
+    alright: courtesy,
+    hole: whole,
+    whole,
+    hice: backInSpanish,
+    hicimos: backInSpanish,
+    hizo: backInSpanish,
+    hicieron: backInSpanish,
+    were: (_, __, i) => (/['’]/.test(i.text) ? FILLER : undefined),
+    // "while you guys ate": no cows
+    ate: (items, k, i) =>
+      k > 0 && has(i, 'v:feed') && !hasCat(items[k - 1], 'animal') && !EATERS.has(textAt(items, k - 1)) ? FILLER : undefined,
+    // "film n plastic on creek": the one under the other
+    film: (items, k) => (has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic') ? FILM : undefined),
+    // "through sixteen tires off", heard for threw
+    through: (items, k) => (items[k + 1]?.num !== undefined && hasCat(items[k + 2], 'mat') ? PUT : undefined),
+    // "126 milking and 18 dry"
+    dry: (items, k) =>
+      items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')) ? DRY : undefined,
+    // "tires rolled off": nobody rolled a sheet
+    off: (items, k) => (has(items[k - 1], 'v:roll') && has(items[k - 2], 'mat:tires') ? FILLER : undefined),
+    // dictation's "mess" is the mesh where it is laid or lifted, and "tired" are tires where they are counted
+    mess: (items, k) => (OFF_OR_ON.has(textAt(items, k + 1)) && items.slice(0, k).some(x => hasCat(x, 'v')) ? MESH : undefined),
+    tired: (items, k) => (items[k - 1]?.num !== undefined ? TIRES : undefined),
+  } satisfies Record<string, Ruling>),
+)
+
+/** Rulings on one of an item's senses, or on their category. */
+const BY_SENSE = new Map<string, Ruling>(
+  Object.entries({
+    // "3rd cut": which one it is, not what was done
+    cutword: (items, k, i) =>
+      i.senses.some(s => CUT_IS.has(s)) && (hasCat(items[k - 1], 'say') || items[k - 1]?.ordinal)
+        ? i.senses.filter(s => !CUT_IS.has(s))
+        : undefined,
+    // "de la milpa de atras": where it grew, after the feed was named
+    crop: (items, k, i) =>
+      FIELD_WORD.test(textAt(items, k)) && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))
+        ? i.senses.filter(s => !s.startsWith('crop:'))
+        : undefined,
+    'v:check': (items, k) => {
+      const text = textAt(items, k)
+      // "went over on the creek": hauled there; "went over creek" looked at it
+      if (text === 'went over' && has(items[k + 1], 'on')) return PUT
+      // "im not walkin to the creek": only on the way
+      return /^walk(?:ed|in|ing|s)?$/.test(text) && textAt(items, k + 1) === 'to' ? FILLER : undefined
+    },
+    // "a couple loads before the rain": when, not what fell
+    sky: (items, k) => (k > 1 && isUntil(items, k) && !items.slice(k + 1).some(x => x.num !== undefined) ? FILLER : undefined),
+    // "scraped the dirt off the end of the barn pile": where
+    'thing:gone': (items, k) =>
+      /^(?:the )?end of/.test(textAt(items, k)) && (has(items[k - 1], 'off') || has(items[k - 1], 'on')) ? FILLER : undefined,
+    // "les tire seis cucharones": thrown to the cows
+    'v:pitch': (items, k) => (textAt(items, k - 1) === 'les' ? FED : undefined),
+    // "40 bags round the edge": where they lie
+    'what:loose edge': (items, k, i) => (has(i, 'where:place') && isLedTo(items, k) ? PLACE : undefined),
+    // "tires rolled off"
+    'v:roll': (items, k) => (has(items[k - 1], 'mat:tires') && textAt(items, k + 1) === 'off' ? FILLER : undefined),
+    // "coon tracks all over": nobody did harm
+    animal: (items, k) => (TRACKS.test(textAt(items, k + 1)) ? FILLER : undefined),
+    'm:plan': (items, k) => {
+      const text = textAt(items, k)
+      // "la cara va a 8 metros"; "wind got to 48": reached, no plan
+      return items[k + 1]?.num !== undefined && (/^van? a$/.test(text) || GOT_TO.test(text)) ? FILLER : undefined
+    },
+  } satisfies Record<string, Ruling>),
+)
+
+// the same senses come in every message
+const known = new Map<string, Ruling[]>()
+const MOST_KNOWN = 5000
+
+/** The rulings on a sense and on its category. */
+const rulingsOn = (sense: string): Ruling[] => {
+  let rulings = known.get(sense)
+  if (!rulings) {
+    const at = sense.indexOf(':')
+    rulings = [BY_SENSE.get(sense), at > 0 ? BY_SENSE.get(sense.slice(0, at)) : undefined].filter(r => r !== undefined)
+    if (known.size >= MOST_KNOWN) known.clear()
+    known.set(sense, rulings)
+  }
+  return rulings
+}
+
 const HAULS = new Set(['load', 'bucket', 'batch'])
 const EACH = /^(?:an?|per|el|la|cada)$/
 const TEMPERATURE = /^(?:temps?|temperature|mercury|thermometer|temperatura|termometro)$/
-const MESH = ['mat:mesh']
-const TIRES = ['mat:tires']
+
+/** Rulings on a number. */
+const ofNumber: Ruling = (items, k, i) => {
+  if (isOutOf(items, k)) return LABEL
+  // "load 15 was wet": which one it was
+  if (i.unit === undefined && k > 0 && /^(?:load|viaje)$/.test(textAt(items, k - 1)) && !hasCat(items[k + 1], 'crop')) return LABEL
+  // "fed 4 batches, about 2800 a batch": of each
+  return i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100 ? OF_EACH : undefined
+}
+
+/** What the item at `k` means beside what stands around it; most mean the same wherever they stand. */
+const meant = (items: Item[], k: number): string[] | undefined => {
+  const i = items[k]!
+  const counted = i.num === undefined ? undefined : ofNumber(items, k, i)
+  if (counted) return counted
+  const word = i.tokens.length === 1 ? BY_WORD.get(i.tokens[0]!.norm)?.(items, k, i) : undefined
+  if (word) return word
+  for (const s of i.senses)
+    for (const ruling of rulingsOn(s)) {
+      const ruled = ruling(items, k, i)
+      if (ruled) return ruled
+    }
+  return undefined
+}
 
 const isBare = (i: Item): boolean => i.num !== undefined && i.unit === undefined && !i.ordinal
 
@@ -165,7 +182,7 @@ const changed = (items: Item[], k: number): Item | undefined => {
   const i = items[k]!
   // "temp dropped to 14 last night"
   if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { ...i, unit: 'degF' }
-  const senses = isOutOf(items, k) ? LABEL : meant(items, k)
+  const senses = meant(items, k)
   if (!senses) return undefined
   // a label and "a batch" behind an amount count nothing
   const uncounted = senses === LABEL || senses === OF_EACH ? { num: undefined, unit: undefined } : undefined

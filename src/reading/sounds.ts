@@ -8,7 +8,21 @@ import type { Token } from './token.ts'
  * How a Spanish word sounds in Mexico and Central America, so that "kitamos", "bolbimos" and "oyos" meet "quitamos",
  * "volvimos" and "hoyos": h is silent, b is v, c, s and z are one, ll is y, qu and k are one, n before p or b is m.
  */
-export const soundOf = (word: string): string =>
+export const soundOf = (word: string): string => {
+  let sound = heard.get(word)
+  if (sound === undefined) {
+    if (heard.size >= MOST_HEARD) heard.clear()
+    sound = spelledOut(word)
+    heard.set(word, sound)
+  }
+  return sound
+}
+
+// the same words come in every message
+const heard = new Map<string, string>()
+const MOST_HEARD = 20_000
+
+const spelledOut = (word: string): string =>
   word
     .replace(/h/g, '')
     .replace(/qu(?=[ei])|k|c(?![eih])/g, 'k')
