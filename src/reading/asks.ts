@@ -96,7 +96,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
   ['picture', x => PICTURE.test(x.text) || (SHOW.test(x.text) && x.c('what') && !x.c('mat'))],
   // "what's the feed worth": of every pile, where none is named
   ['status', x => WORTH.test(x.text) && !x.c('mat') && !x.c('item')],
-  ['history', x => x.s('q:happened')],
+  ['history', x => x.s('q:happened') && !x.s('qt:mix')],
   ['density', x => x.c('pile') && x.items.some(i => i.unit === 'tractor' || has(i, 'unit:tractor')) && (x.s('q:what') || x.s('q:how'))],
   ['density', x => x.s('qt:density') || ((x.s('v:pack') || x.s('b:pack')) && /\b(enough|good|ok|bien|tight)\b/.test(x.text))],
   [
@@ -163,7 +163,15 @@ const RULES: [string, (x: Seen) => boolean][] = [
       ((x.s('q:howmany') || x.s('q:how') || x.s('q:when') || x.s('q:what')) && (x.s('thing:left') || x.s('qt:last')) && !x.c('mat')),
   ],
   ['loads', x => x.s('unit:load') && x.s('date') && !x.c('mat')],
-  ['loads', x => x.s('q:howmany') && /\b(so far|in there|in it|on there|on it|llevamos|van hoy)\b/.test(x.text) && !x.c('mat')],
+  [
+    'loads',
+    x =>
+      x.s('q:howmany') &&
+      /\b(so far|in there|in it|on there|on it|llevamos|van hoy|is that|that make|that makes|does that make|son ya|van ya)\b/.test(
+        x.text,
+      ) &&
+      !x.c('mat'),
+  ],
   [
     'loads',
     x =>

@@ -77,6 +77,8 @@ const isLeftBehind = (items: Item[], at: number, seg: Segment): boolean => {
 const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   // "the lab says 34"
   if (seg.act?.frame === 'test') return false
+  // "the scale said 14,200 lb": nobody's word but a meter's
+  if (/^(?:scale|scales|ticket|gauge|meter|monitor|bascula|medidor)$/i.test(items[at - 1]?.text ?? '')) return false
   // "i never said": it was not told before
   if (has(items[at - 1], 'm:no')) return false
   // "bo says they took 1,200 lb": of the crew

@@ -37,6 +37,7 @@ const LABEL = ['label']
 const OF_EACH = ['each']
 const PUT = ['v:put']
 const PLACE = ['where:place']
+const ON_TOP = ['where:place']
 const DRY = ['group:dry']
 const MESH = ['mat:mesh']
 const TIRES = ['mat:tires']
@@ -119,6 +120,9 @@ const BY_SENSE = new Map<string, Ruling>(
     'v:pitch': (items, k) => (textAt(items, k - 1) === 'les' ? FED : undefined),
     // "40 bags round the edge": where they lie
     'what:loose edge': (items, k, i) => (has(i, 'where:place') && isLedTo(items, k) ? PLACE : undefined),
+    // "1 tear on top": where
+    'dim:top': (items, k) =>
+      /^on top$/.test(textAt(items, k)) && items.slice(0, k).some(x => hasCat(x, 'what') || has(x, 'v:patch')) ? ON_TOP : undefined,
     // "tires rolled off"
     'v:roll': (items, k) => (has(items[k - 1], 'mat:tires') && textAt(items, k + 1) === 'off' ? FILLER : undefined),
     // "coon tracks all over": nobody did harm
@@ -154,6 +158,8 @@ const TEMPERATURE = /^(?:temps?|temperature|mercury|thermometer|temperatura|term
 /** Rulings on a number. */
 const ofNumber: Ruling = (items, k, i) => {
   if (isOutOf(items, k)) return LABEL
+  // "no eleven eleven loads": said twice over
+  if (i.unit === undefined && i.tokens[0]?.kind === 'word' && items[k + 1]?.num === i.num && items[k + 1]?.unit !== undefined) return LABEL
   // "load 15 was wet": which one it was
   if (i.unit === undefined && k > 0 && /^(?:load|viaje)$/.test(textAt(items, k - 1)) && !hasCat(items[k + 1], 'crop')) return LABEL
   // "fed 4 batches, about 2800 a batch": of each
@@ -186,7 +192,7 @@ const changed = (items: Item[], k: number): Item | undefined => {
   if (!senses) return undefined
   // a label and "a batch" behind an amount count nothing
   const uncounted = senses === LABEL || senses === OF_EACH ? { num: undefined, unit: undefined } : undefined
-  return { ...i, ...uncounted, senses, meaning: undefined, weight: undefined }
+  return { ...i, ...uncounted, ...(senses === ON_TOP && { text: 'top' }), senses, meaning: undefined, weight: undefined }
 }
 
 /** "patched 2 of the 3": how many there are is no count of what was done. */

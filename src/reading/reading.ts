@@ -79,6 +79,8 @@ export interface AskSaid {
 export interface Fix {
   /** One of several records of one message. */
   among?: boolean
+  /** What was told as one deed was another: the kind it becomes. */
+  becomes?: 'spoil'
   /** It names what it sets right: without it, it tells nothing. */
   told?: boolean
   kind: 'undo' | 'change'

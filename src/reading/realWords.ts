@@ -32,12 +32,12 @@ dairy dais daisy dally damas dames damping dandy danes dares darias dates datos 
 deeds deems defamed dejado dejala dejale dejalos dejanos dejaran dejarlo dejelo dejemos dejen demi demos denme dense
 dere derive descarga descubre descubrio despejado desperado deten diaries dices dicey didst diem dieran dikes dinero
 dines dinos dirias disculpe disculpo diver dives doable dobie dobla doesn doily dolar domes dona donne dose doubly doyle
-dreaded dream dreams dreamy dripped drips drivel drives dumpling dumpy duped earn earthy eats echa echare echarme
-echarte eliminado elite elope empiece empuja enero enroll ensenare ensenarme entero entra entrado entrara entry
-equivocada eras ers escucha escucho esfera espejo esperado espere espina est estaca estadio estando estare estrada ether
-exacta excepting excepto expert explicare explicarme explico falda falla falsa farmer fatal fate faxed faxes feats feeds
-feeling feels fending feroz fete feuding fifty figura figurine fila file filed fili filme filth finale fined fired firm
-firma firmer firmo firms firth fled fleets flipping flopped flopping flor flora flota flujo fond forger form formar
+dreaded dream dreams dreamy dripped drips drivel drives dumpling dumpy duped earn earthy eater eats echa echare echarme
+echarte eliminado elite elope empiece empuja enero enroll ensenare ensenarme entera entere entero entra entrado entrara
+entry equivocada eras ers escucha escucho esfera espejo esperado espere espina est estaca estadio estando estare estrada
+ether exacta excepting excepto expert explicare explicarme explico falda falla falsa farmer fatal fate faxed faxes feats
+feeds feeling feels fending feroz fete feuding fifty figura figurine fila file filed fili filme filth finale fined fired
+firm firma firmer firmo firms firth fled fleets flipping flopped flopping flor flora flota flujo fond forger form formar
 forte forts forty foster freeing frets fronted frosty froth fuente fueran fund garage gases gasto gastos gates gators
 gats gavel gills girly glass gnats goals gong goofball goosey gotas grabs grade grades grama gramos grams gran grasa
 grasp grassy grata gravely graver graves gravy grays grin gross grovel guava guest guests gushing gusta gustas guste
@@ -50,16 +50,16 @@ imagina imaging imagino insect inspeccion itches james jeon joyas joyous junco j
 lading lados lads lager laker lakers lands larva laser lasers latas latex lather lats lawyer lawyers lead leaded leader
 leading leads leaning leaping leasing leaving lefts lemon lengthy lest letter levanta levante level libera libre libres
 libro libros libya listed lists liter literal litter llamaba llamalo llamando llamara llave llega llegaran llevaran
-llevaremos llueve loaf loafer loafing loaned loaner loaning loans loaves lobes locas locked locks lodges lofts loner
-longs lookee looky loom looms loons looped loops loosed looted lord lords loser loses lotto loud louder louse lover
-loves machina macho macro maestra maid maiden mail maim main maine maire major malachi malas malls malta malted mamas
-manet manna manzana mapas marca march marcho marcy marzo massed matas mayans mead means meany meddle media medic medica
-medico medicos medina medios meeting mejora mendel meng menor ment mentir mentiras mentiria mesa mesas mescal messes
-messy metan meted metere meterme meterse meterte metes meth metida metido metre metres mias midas miedo mientas miente
-mighty mikes millers milling mills mimes minded mined miner miners mines ming mint mints mirad miren mires misa miser
-misled mist mister misused mite miter mites moaned mobster mocha mocoso modes molds molly molting monster monte montes
-monty moody moose moped mordido morimos morse moses mosh moths mould moulds mousey mousse mousy mouth mouths mowed
-muddle muestre museo muses mush mussed nadir naked nato nearby neatly necesita necesite needy negativa negra neighbour
+llevaremos loaf loafer loafing loaned loaner loaning loans loaves lobes locas locked locks lodges lofts loner longs
+lookee looky loom looms loons looped loops loosed looted lords loser loses lotto loud louder louse lover loves machina
+macho macro maestra maid maiden mail maim main maine maire major malachi malas malls malta malted mamas manet manna
+manzana mapas marca march marcho marcy marzo massed matas mayans mead means meany meddle media medic medica medico
+medicos medina medios meeting mejora mendel meng menor ment mentir mentiras mentiria mesa mesas mescal messes messy
+metan meted metere meterme meterse meterte metes meth metida metido metre metres mias midas miedo mientas miente mighty
+mikes millers milling mills mimes minded mined miner miners mines ming mint mints mirad miren mires misa miser misled
+mist mister misused mite miter mites moaned mobster mocha mocoso modes molds molly molting monster monte montes monty
+moody moose moped mordido morimos morse moses mosh moths mould moulds mousey mousse mousy mouth mouths mowed muddle
+muestre museo muses mush mussed nadir naked nato nearby neatly necesita necesite needy negativa negra neighbour
 neighbours neon nerds nerve nest nesting nether newer nickey niece nieces nikon niobe nixon noons noose norse notes
 noting notre nudie nueve numeros obras ocupa ocupados ocupo ogros oiste olvidado olvidarlo ons ont ops ordenado ordene
 orient ors otter otters overlay pacer paces pacha pacing packet packets pacto paddle paddles padre pagado pagamos

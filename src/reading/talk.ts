@@ -1,16 +1,14 @@
 import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Fix } from './reading.ts'
+import { isReason, LEADS_FIX, reasonAt, withoutReason } from './reason.ts'
 import { values, WAS } from './values.ts'
 
 const SAID = /^(?:said|wrote|typed|dije|puse|escribi)$/
-const MISREAD =
-  /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal)\b/
 const SHOULD = /\bshould|\b(?:eran|fueron|debian)\b/i
 const THOSE = /^(?:those|them|esos|esas|aquellos)$/i
 const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
 
-const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
 const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
 
@@ -20,21 +18,6 @@ const RIGHTS = new Set(
     ' ',
   ),
 )
-
-/** Where "26, read the wrong end of the tape" begins to say how the slip came about; -1 where a message does not. */
-const reasonAt = (items: Item[]): number => {
-  if (items.length > 12 || items[0]?.num === undefined) return -1
-  // "112 sorry, fat thumbs"
-  const sorry = has(items[1], 'fix:no') && has(items[2], 'comma') && items.slice(3).every(i => i.num === undefined && !hasCat(i, 'pile'))
-  if (sorry) return 1
-  return has(items[1], 'comma') && MISREAD.test(items.map(i => i.text.toLowerCase()).join(' ')) ? 1 : -1
-}
-
-/** The items of a value without the reason why another was told before. */
-export const withoutReason = (items: Item[]): Item[] => {
-  const at = reasonAt(items)
-  return at > 0 ? items.slice(0, at) : items
-}
 
 /** False where nothing in a message can set right what was said before; most messages are let go here. */
 const mayFix = (all: Item[]): boolean => {
@@ -135,6 +118,16 @@ export const fixOf = (all: Item[]): Fix | undefined => {
       }
     }
   }
+  // "no, that was spoiled I pitched, not fed": the same amount, another deed
+  const threw = items.some(i => has(i, 'thing:spoiled') || has(i, 'v:pitch'))
+  if (
+    has(first, 'fix:no') &&
+    threw &&
+    items.some(i => has(i, 'v:feed')) &&
+    items.some(i => has(i, 'm:no') && i !== first) &&
+    !items.some(i => i.num !== undefined)
+  )
+    return { kind: 'change', slots: {}, wrong: {}, becomes: 'spoil', strength: 3 }
   // "en lane no, en old slab": a value, a no, another of its kind
   // "far corner, no north", "son 6 no 7": no pause behind the no, and the first one stands
   const denied = items.findIndex(
@@ -175,6 +168,15 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const bad = values(items.slice(denial + 1, turned))
     const keys = Object.keys(good)
     if (keys.length && keys.every(k => k in bad && bad[k] !== good[k])) return { kind: 'change', slots: good, wrong: bad, strength: 2 }
+  }
+  // "wasnt the dog, skunk. tracks all over"
+  const pause = denial === 0 && turned < 0 ? items.findIndex(i => has(i, 'comma')) : -1
+  if (pause > 1 && pause <= 4 && items.length <= 14) {
+    const good = values(items.slice(pause, pause + 3))
+    const bad = values(items.slice(1, pause))
+    const keys = Object.keys(good)
+    if (keys.length === 1 && keys.every(k => k in bad && bad[k] !== good[k]))
+      return { kind: 'change', slots: good, wrong: bad, strength: 2 }
   }
   // "I said barn I meant shop"
   const saidAt = items.findIndex(i => SAID.test(i.tokens.at(-1)!.norm))
@@ -217,6 +219,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     no !== 0 &&
     !(no === 1 && (has(first, 'filler') || has(first, 'ans:yes'))) &&
     make !== 0 &&
+    !(make > 0 && isReason(content, make)) &&
     !(make === 1 && (hasCat(first, 'fix') || hasCat(first, 'person') || isThin(first) || has(first, 'ans:yes'))) &&
     !(not > 0 && (content.length <= 5 || turnedRound(items, not) || (not <= 4 && isWhy(items, not))))
   )

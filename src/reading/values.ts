@@ -60,6 +60,8 @@ export const values = (items: Item[]): Record<string, unknown> => {
     if (i.num === undefined && (has(i, 'unit:bucket') || has(i, 'unit:batch') || has(i, 'unit:load')) && !hasCat(i, 'box'))
       slots.unit ??= valueOf(i, 'unit')
     if (i.num === undefined || i.ordinal) continue
+    // "thats a load of bull"
+    if (i.num === 1 && /^an?$|^una?$/.test(i.tokens[0]!.norm) && items.slice(k + 1, k + 4).some(x => !x.senses.length)) continue
     let d = k + 1
     while (items[d] && isThin(items[d]!) && !hasCat(items[d], 'dim')) d++
     const dim = valueOf(items[d], 'dim')

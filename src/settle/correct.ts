@@ -166,6 +166,12 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
 
 /** Which of several events a correction means, and the draft that takes its place. */
 export const corrected = (list: Logged[], fix: Fix, reading: Reading): { was: Logged; draft: Draft } | undefined => {
+  const fed = fix.becomes ? list.findLast(l => l.event.type === 'feed') : undefined
+  if (fed && fix.becomes) {
+    const { pile, count, unit, lb, ft, on } = fed.event as unknown as Record<string, unknown>
+    const slots = Object.fromEntries(Object.entries({ pile, count, unit, lb, ft, on }).filter(([, v]) => v !== undefined))
+    return { was: fed, draft: { type: fix.becomes, slots, sure: ['twice'], replaces: [fed.id] } }
+  }
   const act = reading.acts.find(a => a.mood === 'fact' && a.full)
   const fits: { was: Logged; slots: Record<string, unknown> }[] = []
   for (const l of list) {

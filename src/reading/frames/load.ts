@@ -6,6 +6,7 @@ import { takeDm } from './dryMatter.ts'
 import { takeField } from './field.ts'
 import { type Found, hasVague, inLb, isEach, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
 
+const LOGS = /^(?:log|log me|record|enter|mark down|write down|put down|chalk up)$/i
 const THEM = /^(?:them|em|it|los|las|lo|la)$/i
 
 /** Feed put on a pile. */
@@ -123,7 +124,8 @@ export const load = (p: Pool): Found | undefined => {
     out.bias! += 1
   } else if (base >= 0) {
     p.take(base)
-    out.order = p.items[base]!.senses.includes('b:put')
+    // "log 7 loads": told to whoever writes it down, no order to the crew
+    out.order = has(p.items[base], 'b:put') && !LOGS.test(p.items[base]!.text)
   }
   const boxAt = p.cat('box')
   if (boxAt >= 0) out.slots.box = valueOf(p.take(boxAt), 'box')

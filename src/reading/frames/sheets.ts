@@ -67,6 +67,8 @@ export const isLaidOn = (p: Pool, at: number): boolean => {
     (!under ||
       has(under, 'comma') ||
       has(under, 'and') ||
+      // "got the plastic on finally, 310 tires"
+      (has(under, 'filler') && has(p.items[at + 3 + again], 'comma')) ||
       hasCat(under, 'pile') ||
       isSized(p, at + 2 + again) ||
       /^(?:it|that|there)$/.test(under.text.toLowerCase()))
