@@ -79,6 +79,12 @@ const GHOSTS = new Map<string, Item>(FRAMES.flatMap(r => (r.ghost ? [[r.ghost, {
 /** The rules that may lean on a clause of their own before them, a bit each by the frame's name. */
 const LEANS_ON = new Map(FRAMES.flatMap((r, k) => (r.ghost ? [[r.name, 1 << k]] : [])))
 
+/** The rules that lean only where something is counted or measured. */
+const COUNTED = FRAMES.reduce(
+  (bits, r, k) => (['load', 'feed', 'damage', 'patch', 'cover', 'weather'].includes(r.name) ? bits | (1 << k) : bits),
+  0,
+)
+
 /** A run of items as one rule explains it. */
 interface Candidate {
   from: number
@@ -135,7 +141,9 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
   let left = 0
   let opened = 0
   let verbs = 0
+  let counts = false
   for (let k = from; k < to; k++) {
+    if (items[k]!.num !== undefined || items[k]!.sides) counts = true
     left += weightOf(items[k]!)
     opened |= g.open[k]!
     verbs |= g.own[k]!
@@ -147,7 +155,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       ? 1
       : 0
   let made: Candidate = { from, to }
-  const leaning = (before === undefined ? 0 : (LEANS_ON.get(before) ?? 0)) & ~verbs
+  const leaning = (before === undefined ? 0 : (LEANS_ON.get(before) ?? 0)) & ~verbs & (counts ? -1 : ~COUNTED)
   for (let bits = opened | leaning; bits !== 0; bits &= bits - 1) {
     const bit = bits & -bits
     const rule = FRAMES[31 - Math.clz32(bit)]!

@@ -10,6 +10,7 @@ const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
 export const cover = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0, several: [] }
+  if (p.cat('mat') < 0 && p.sense('v:cover', 'v:uncover', 'v:roll') < 0 && p.find(i => i.sides !== undefined) < 0) return undefined
   const moved = movedOver(p)
   if (moved) return moved
   const roll = p.sense('v:roll')
