@@ -17,7 +17,8 @@ const FINE: Record<string, number> = { tenths: 10, tenth: 10, eighths: 8, decima
 export const tail = (tokens: Token[], i: number): { length: number; adds: number } | undefined => {
   const first = normAt(tokens, i)
   // nearly always something else stands there
-  if (first !== 'y' && first !== 'and' && first !== '&' && first !== 'n') return undefined
+  if (first !== 'y' && first !== 'and' && first !== '&' && first !== 'n' && !(first === 'an' && normAt(tokens, i + 2) === 'half'))
+    return undefined
   const next = normAt(tokens, i + 1)
   const tenths = FINE[normAt(tokens, i + 2)]
   if (tenths) {

@@ -72,6 +72,17 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
         act.vague = undefined
         act.full = true
       }
+      // "sat took 2 ft off shop sun 1.5"
+      const far =
+        before?.act.frame === 'feed' &&
+        before.sentence === sentence &&
+        before.act.slots.ft !== undefined &&
+        before.act.slots.lb === undefined
+      if (far && act.frame === 'feed' && act.date && Number(act.slots.bare) < 10) {
+        act.slots.ft = act.slots.bare
+        act.vague = undefined
+        act.full = true
+      }
       delete act.slots.bare
     }
     // "rain 1.25 fri, .4 sat"

@@ -20,7 +20,10 @@ const TELLING =
   /^(?:log|logged|loggd|write|wrote|written|record|recorded|enter|entered|text|texted|report|reported|apunt\w*|anot\w*|registr\w*|avis\w*|said|told|mention|mentioned|dije|dijo|dijimos)$/
 
 /** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
-const deniesTelling = (items: Item[], at: number): boolean => items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm))
+const deniesTelling = (items: Item[], at: number): boolean =>
+  items.slice(at + 1, at + 4).some(i => TELLING.test(i.tokens[0]!.norm)) ||
+  // "never told nobody"
+  (TELLING.test(items[at - 1]?.tokens[0]?.norm ?? '') && items.slice(0, at - 1).some(i => has(i, 'm:no')))
 
 /** Words before a deed or an end that did not quite come: "bout dumped a load", "shop is about gone". */
 export const ALMOST = /^(?:(?:is|was|its) )?(?:bout|about|almost|nearly|just about|near|pretty near|damn near|casi|ya casi|por poco)$/
@@ -78,7 +81,7 @@ const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   // "the lab says 34"
   if (seg.act?.frame === 'test') return false
   // "the scale said 14,200 lb": nobody's word but a meter's
-  if (/^(?:scale|scales|ticket|gauge|meter|monitor|bascula|medidor)$/i.test(items[at - 1]?.text ?? '')) return false
+  if (/\b(?:scale|scales|ticket|gauge|meter|monitor|bascula|medidor)$/i.test(items[at - 1]?.text ?? '')) return false
   // "i never said": it was not told before
   if (has(items[at - 1], 'm:no')) return false
   // "bo says they took 1,200 lb": of the crew

@@ -34,6 +34,7 @@ const FED = ['v:feed']
 const FILM = ['mat:barrier film']
 const ROLLED = ['v:roll']
 const LABEL = ['label']
+const STUTTER = ['filler']
 const OF_EACH = ['each']
 const PUT = ['v:put']
 const PLACE = ['where:place']
@@ -159,7 +160,8 @@ const TEMPERATURE = /^(?:temps?|temperature|mercury|thermometer|temperatura|term
 const ofNumber: Ruling = (items, k, i) => {
   if (isOutOf(items, k)) return LABEL
   // "no eleven eleven loads": said twice over
-  if (i.unit === undefined && i.tokens[0]?.kind === 'word' && items[k + 1]?.num === i.num && items[k + 1]?.unit !== undefined) return LABEL
+  if (i.unit === undefined && i.tokens[0]?.kind === 'word' && items[k + 1]?.num === i.num && items[k + 1]?.unit !== undefined)
+    return STUTTER
   // "load 15 was wet": which one it was
   if (i.unit === undefined && k > 0 && /^(?:load|viaje)$/.test(textAt(items, k - 1)) && !hasCat(items[k + 1], 'crop')) return LABEL
   // "fed 4 batches, about 2800 a batch": of each
@@ -191,7 +193,7 @@ const changed = (items: Item[], k: number): Item | undefined => {
   const senses = meant(items, k)
   if (!senses) return undefined
   // a label and "a batch" behind an amount count nothing
-  const uncounted = senses === LABEL || senses === OF_EACH ? { num: undefined, unit: undefined } : undefined
+  const uncounted = senses === LABEL || senses === OF_EACH || senses === STUTTER ? { num: undefined, unit: undefined } : undefined
   return { ...i, ...uncounted, ...(senses === ON_TOP && { text: 'top' }), senses, meaning: undefined, weight: undefined }
 }
 

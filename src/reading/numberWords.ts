@@ -115,9 +115,12 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
       group % 10 === 0 &&
       group % 100 !== 0 &&
       Object.hasOwn(EN_HOMOPHONES, w) &&
-      /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches)$/.test(
+      (/^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches)$/.test(
         tokens[k + 1]?.norm ?? '',
-      )
+      ) ||
+        // "we have fifty for", "fifty to of them"
+        (tokens[k + 1] === undefined && k > 1) ||
+        (tokens[k + 1]?.norm === 'of' && /^(?:them|em|those)$/.test(tokens[k + 2]?.norm ?? '')))
     ) {
       // "thirty too feet"
       group += EN_HOMOPHONES[w]!

@@ -99,13 +99,13 @@ tantas taping tarado tarda tarea tareas tarred tarts tasking tasted tasting tate
 teats telly tenga tens tense tented tents terminado terminara terminemos terra testa testy texted texting texts thanking
 thaws themes theresa thicke thicket thinning thins thorough thought threes thy tiara ticked ticker tide tides tier
 tigers tigre tigres tile tiles tilly timed timers tine tippet tira tirado tiras tiros titles toads tocar tocas todays
-token tomas tones topped toque toques tori torment torments torque torso tough trace track tracks trade traes trago
-traiga traigan traigas traigo trail trails train trainer trainers trait traitor traitors trap traps trata tratan tratar
-trate trato trawler trenes trey trick tricks tried tries trio tripas tripe tripped tronco tropa tropas trough troya
-trozo truce truco trucos trunk trunks tucks tumba tumble tuyas tykes typed types tyr udder uitima uitimo ultimas
-underway unleaded untapped untie untill upload uploaded uploading usan vacias vales valia varies various varon vases
-vayas vein vemos vendo venido vented viaja vieja viena vinos visage vivos vuela vuelto vuelva vuelvas wafer wager wails
-waiter waked waking wales walla walled walling wally walter wands waning wanking waring warming warring wast watery
-waver waxer weighted weights wells wendy weren wets whale whales whereas wherever whet whit whore whores whose whupped
-wight wilds wills wines wings winks winos world wring writ wrung wry yarns yenta`.split(/\s/),
+token tomas tones topped toque toques tori torment torments torque torso tough trace track tracks tract tracts tracy
+trade traes trago traiga traigan traigas traigo trail trails train trainer trainers trait traitor traitors trans trap
+traps trata tratan tratar trate trato trawler trays trenes trey trick tricks tried tries trio tripas tripe tripped
+tronco tropa tropas trough troya trozo truce truco trucos trunk trunks tucks tumba tumble tuyas tykes typed types tyr
+udder uitima uitimo ultimas underway unleaded untapped untie untill upload uploaded uploading usan vacias vales valia
+varies various varon vases vayas vein vemos vendo venido vented viaja vieja viena vinos visage vivos vuela vuelto vuelva
+vuelvas wafer wager wails waiter waked waking wales walla walled walling wally walter wands waning wanking waring
+warming warring wast watery waver waxer weighted weights wells wendy weren wets whale whales whereas wherever whet whit
+whore whores whose whupped wight wilds wills wines wings winks winos world wring writ wrung wry yarns yenta`.split(/\s/),
 )

@@ -211,6 +211,13 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   const misread = reasonAt(all) > 0
   // "haven't patched barn yet, sorry" only denies
   if (meant && items.some(i => has(i, 'm:no')) && items.some(isVerb)) return undefined
+  // "no spoil to pitch off shop today": nothing is set right
+  const denies =
+    /^no$/i.test(items[0]?.text ?? '') &&
+    !has(items[1], 'comma') &&
+    !items.some(i => i.num !== undefined || hasCat(i, 'crop') || i.sides) &&
+    items.slice(1, 4).some(i => hasCat(i, 'thing') || has(i, 'v:pitch') || hasCat(i, 'b'))
+  if (denies) return undefined
   const no = meant || starred || misread ? 0 : head.findIndex(i => has(i, 'fix:no'))
   const make = content.findIndex(i => has(i, 'fix:make'))
   // "6 not 7", "hill not north": the second is what was wrong

@@ -46,7 +46,10 @@ export const cover = (p: Pool): Found | undefined => {
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
   // "mesh off lane", "plastic back 5 ft", "30 gravel bags on lane edge": no verb, but no doubt either
   // "sheet is on", "net's on lane": the thing, a form of being, and on
-  const behind = first === undefined ? [] : p.items.slice(first.k + 1, first.k + 4).filter(i => !has(i, 'back'))
+  // "barrier film + plastic on": the last of what is laid together
+  let chain = first?.k ?? 0
+  while (has(p.items[chain + 1], 'and') && hasCat(p.items[chain + 2], 'mat') && SHEETS.has(valueOf(p.items[chain + 2], 'mat')!)) chain += 2
+  const behind = first === undefined ? [] : p.items.slice(chain + 1, chain + 4).filter(i => !has(i, 'back'))
   const isOn =
     first !== undefined &&
     take < 0 &&
@@ -60,7 +63,7 @@ export const cover = (p: Pool): Found | undefined => {
           : has(p.items[first.k + 1], 'back') ||
             /s$/.test(first.i.tokens.at(-1)!.text) ||
             // "plastic on, 50x150"
-            ((has(behind[1], 'comma') || behind[1]?.sides) && p.find(x => x.sides !== undefined) >= 0)),
+            ((has(behind[1], 'comma') || behind[1]?.sides) && (p.find(x => x.sides !== undefined) >= 0 || chain > first.k))),
     ) &&
     p.items.slice(0, first.k).every(i => isThin(i) || has(i, 'm:no'))
   const given =
@@ -251,7 +254,7 @@ export const cover = (p: Pool): Found | undefined => {
   const s = p.find(i => i.sides !== undefined)
   if (
     s >= 0 &&
-    (verb >= 0 || noWord || pulled >= 0) &&
+    (verb >= 0 || noWord || pulled >= 0 || (put >= 0 && change === 'on')) &&
     !out.several!.some(o => SHEETS.has(o.material as string) && o.widthFt !== undefined)
   ) {
     const d = p.take(s)!.sides!

@@ -38,7 +38,7 @@ export const feed = (p: Pool): Found | undefined => {
     p.cat('what') < 0 &&
     (p.num(['batch']) >= 0 ||
       (toCows && p.num(['bucket', 'lb', 'ton', 'load']) >= 0) ||
-      (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'load', undefined]) >= 0) ||
+      (offPile && p.num(['bucket', 'lb', 'ton', 'ft', 'in', 'load', undefined]) >= 0) ||
       (p.cat('pile') >= 0 && p.num(['bucket', 'lb']) >= 0 && p.find(i => hasCat(i, 'group') || has(i, 'unit:head')) >= 0))
   if (verb < 0 && take < 0 && base < 0 && !bareOff) return undefined
   if (p.cat('per') >= 0) return undefined

@@ -59,6 +59,13 @@ export const empty = (p: Pool): Found | undefined => {
   if (thing && !thing.senses.length && named + 1 < at) return undefined
   p.takeAll('thing:gone')
   takePile(p, out)
+  // "feeding is done", "used up the tape": of what, is said
+  if (
+    !out.slots.pile &&
+    out.strange === undefined &&
+    /^(?:is done|done|finished|finished up|used up|all used up|all done|cleaned up)$/i.test(p.items[at]!.text)
+  )
+    return undefined
   if (!out.slots.pile && p.items[at]!.text.split(' ').length < 2 && p.find(i => has(i, 'pileword')) < 0) return undefined
   if (!out.slots.pile) out.bias! -= 1
   p.takeAll('v:feed', 'v:have', 'thing:first', 'v:take', 'crop:corn silage', 'crop:haylage', 'thing:left', 'find:good')

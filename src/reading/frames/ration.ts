@@ -3,6 +3,9 @@ import type { Pool } from '../pool.ts'
 import { takeCrop } from './crop.ts'
 import { type Found, inLb, takeColour, takePile } from './slots.ts'
 
+/** True where no herd is counted. */
+const isUncounted = (p: Pool): boolean => p.num(['head']) < 0
+
 /** Heads and daily amounts. */
 export const ration = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -16,7 +19,19 @@ export const ration = (p: Pool): Found | undefined => {
   // "viernes y sábado les di 10 mil cada día": fed on those days, no ration
   if (p.sense('v:feed') >= 0 && p.items.filter(i => i.date !== undefined).length > 1) return undefined
   if (p.find(i => i.unit === 'load' || i.unit === 'ft' || i.unit === 'in' || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
-  if (perHead >= 0) {
+  // "46 lb corn silage and 20 lb haylage a head": a feed each
+  const fed =
+    perHead >= 0 && isUncounted(p)
+      ? p.items.map((i, k) => ({ i, k })).filter(({ i, k }) => i.unit === 'lb' && hasCat(p.items[k + 1], 'crop') && k < perHead)
+      : []
+  if (fed.length === 2) {
+    for (const { i, k } of fed) {
+      out.several = [...(out.several ?? []), { lbPerHead: inLb(i), crop: valueOf(p.items[k + 1], 'crop') }]
+      p.take(k)
+      p.take(k + 1)
+    }
+    p.takeAll('per:head', 'and')
+  } else if (perHead >= 0) {
     const n = p.num(['lb', undefined, 'kg'])
     if (n >= 0) {
       const i = p.take(n)!
@@ -53,7 +68,8 @@ export const ration = (p: Pool): Found | undefined => {
     if (out.slots.head !== undefined || out.slots.lbPerHead !== undefined) out.slots.group ??= g
     p.takeAll(...['milking', 'dry', 'heifers', 'calves', 'fresh', 'high', 'low'].map(x => `group:${x}`))
   } else if (milk >= 0 && out.slots.head !== undefined) out.slots.group = 'milking'
-  if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined) return undefined
+  if (out.slots.head === undefined && out.slots.lbPerHead === undefined && out.slots.lbPerDay === undefined && !out.several)
+    return undefined
   p.takeAll(
     'v:milk',
     'v:feed',
