@@ -1,3 +1,4 @@
+import { NO_HARM } from './frames/check.ts'
 import { FRAMES, type Rule } from './frames/rules.ts'
 import type { Found } from './frames/slots.ts'
 import { type Gates, gates } from './gates.ts'
@@ -225,7 +226,6 @@ const leadOf = (made: Candidate, items: Item[]): FrameName | undefined =>
   made.rule?.name === 'check' && items.slice(made.from, made.to).some(i => has(i, 'find:good') && NO_HARM.test(i.text))
     ? 'damage'
     : made.rule?.name
-const NO_HARM = /\b(?:holes?|tears?|rips?|hoyos?|agujeros?|rajadas?)\b/i
 
 const PLAIN = [false]
 const LEANING = [true]

@@ -20,10 +20,12 @@ const isLedTo = (items: Item[], k: number): boolean => {
 /** True behind "before the", "ahead of the", "antes de la". */
 const isUntil = (items: Item[], k: number): boolean => {
   const lead = items
-    .slice(Math.max(0, k - 3), k)
+    .slice(Math.max(0, k - 4), k)
     .map(x => x.text.toLowerCase())
     .join(' ')
-  return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|it|el|la|que))?$/.test(lead)
+  return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|it|el|la|que))?(?: (?:got|gets|came|comes|started|starts|hit|hits))?$/.test(
+    lead,
+  )
 }
 
 /** The senses that are left for the item at `k` beside its neighbours; undefined where nothing is ruled out. */
@@ -80,7 +82,7 @@ const BY_WORD = new Map<string, Ruling>(
     // "film n plastic on creek": the one under the other
     film: (items, k) => (has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic') ? FILM : undefined),
     // "through sixteen tires off", heard for threw
-    through: (items, k) => (items[k + 1]?.num !== undefined && hasCat(items[k + 2], 'mat') ? PUT : undefined),
+    through: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
     // "126 milking and 18 dry"
     dry: (items, k) =>
       items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')) ? DRY : undefined,

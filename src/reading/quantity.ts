@@ -101,6 +101,12 @@ const heightBehind = (tokens: Token[], n: NumberItem): { to: number; side: numbe
   return { to: /^(?:and|y)$/.test(tokens[n.to - 2]!.norm) ? n.to - 2 : n.to - 1, side: n.value - last }
 }
 
+/** A thing of the shed that is counted begins there: rolls of tape, tires, bags. */
+const countsThing = (tokens: Token[], i: number): boolean => {
+  const p = phraseAt(tokens, i)
+  return p !== undefined && [...p.en, ...p.es].some(s => s.startsWith('item:') || s === 'mat:tires' || s === 'mat:gravel bags')
+}
+
 /** "40 by 120", "50x150", "50 ft by 150 ft", "40 por 120 por 10"; `count` where the first word counts such sheets. */
 export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number[]; count?: number } | undefined => {
   const sides: number[] = []
@@ -132,6 +138,15 @@ export const sidesAt = (tokens: Token[], i: number): { to: number; sides: number
     if (high) {
       sides[sides.length - 1] = high.side
       return { to: high.to, sides }
+    }
+    // "fifty by a hundred and three rolls of tape": the last word counts what stands behind it
+    const rolls =
+      sides.length > 1 && j === k && /^(?:and|y)$/.test(tokens[n.to - 2]?.norm ?? '') && n.value >= 100
+        ? small(tokens[n.to - 1]!.norm)
+        : undefined
+    if (rolls && tokens[k] && countsThing(tokens, k)) {
+      sides[sides.length - 1] = n.value - rolls
+      return { to: n.to - 2, sides }
     }
     if (sides.length > 1) k = j
     break

@@ -6,7 +6,7 @@ import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.ts'
-import { dateBack, distribute, finished, isCause, isPatched, parted, small, summed, withWeather } from './join.ts'
+import { contrasted, dateBack, distribute, ended, finished, isCause, isPatched, parted, small, summed, withWeather } from './join.ts'
 import { lend } from './lend.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf, settled } from './mood.ts'
@@ -249,6 +249,8 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   summed(found)
   dateBack(found)
   finished(found)
+  ended(found)
+  contrasted(found)
   lend(found)
   parted(found)
   small(found)

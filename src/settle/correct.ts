@@ -113,7 +113,9 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
       const tons = slot === 'lb' && (v as number) < 100 && /\bt(?:on|onelada)s?\b/i.test(String(e.said ?? ''))
       // "fed 11k", "oops make that 12"
       const thousands = !tons && slot === 'lb' && (v as number) < 100 && Number(e.lb) >= 1000
-      out[slot] = tons ? (v as number) * LB_PER_TON : thousands ? (v as number) * 1000 : v
+      // "came back 60 moisture", "no wait 64": of what was told
+      const wet = slot === 'dmPct' && /\b(?:moist\w*|humedad|wet|water|agua)\b/i.test(String(e.said ?? ''))
+      out[slot] = wet ? 100 - (v as number) : tons ? (v as number) * LB_PER_TON : thousands ? (v as number) * 1000 : v
     } else if (k === 'strange' && e.type === 'pile') out.name = v
     else if (k === 'number2' || k === 'strange') continue
     else if (k === 'feet') {

@@ -3,6 +3,9 @@ import type { Pool } from '../pool.ts'
 import { type Found, takeColour, takePile } from './slots.ts'
 import { takeWhere } from './where.ts'
 
+/** "no holes": nothing was walked, only harm is denied. */
+export const NO_HARM = /\b(?:holes?|tears?|rips?|damage|hoyos?|agujeros?|rajadas?|danos?)\b/i
+
 /** Covers walked. */
 export const check = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -30,6 +33,7 @@ export const check = (p: Pool): Found | undefined => {
   const not = good > 0 && p.items.slice(Math.max(0, good - 2), good).some(i => has(i, 'm:no')) && p.items[good]!.tokens.length < 3
   if (bad >= 0 || not) out.slots.finding = 'trouble'
   else if (good >= 0) out.slots.finding = 'good'
+  if (verb < 0 && base < 0 && good >= 0 && NO_HARM.test(p.items[good]!.text)) out.implied = true
   p.takeAll('find:good', 'find:trouble', 'v:check')
   takePile(p, out)
   const rest = p.takeAll('thing:covers', 'mat:plastic', 'mat:mesh', 'mat:tarp', 'mat:tires')

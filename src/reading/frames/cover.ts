@@ -260,7 +260,9 @@ export const cover = (p: Pool): Found | undefined => {
     const d = p.take(s)!.sides!
     const sheet = out.several!.find(o => SHEETS.has(o.material as string))
     const size = { widthFt: Math.min(d[0]!, d[1]!), lengthFt: Math.max(d[0]!, d[1]!) }
-    if (sheet) Object.assign(sheet, size)
+    // "barrier film on creek then 50x150": a sheet of its own
+    const own = sheet?.material === 'barrier film' && p.items.slice(first?.k ?? 0, s).some(i => has(i, 'and'))
+    if (sheet && !own) Object.assign(sheet, size)
     else out.several!.unshift({ material: 'plastic', change: 'on', ...size })
   }
   // "covered north", "covered north with 240 tires": a sheet went on

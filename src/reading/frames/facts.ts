@@ -11,7 +11,9 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
   let n = 0
   const key = { width: 'widthFt', length: 'lengthFt', height: 'heightFt', top: 'topWidthFt', wall: 'wallFt' } as Record<string, string>
   // "width 43, height 8": the words stand before their numbers
-  const before = p.find(i => hasCat(i, 'dim')) >= 0 && p.find(i => hasCat(i, 'dim')) < p.find(i => i.num !== undefined && !i.ordinal)
+  // "30 by 90 w 6 ft walls": with them
+  const named = p.find(i => hasCat(i, 'dim') && !has(i, 'with'))
+  const before = named >= 0 && named < p.find(i => i.num !== undefined && !i.ordinal)
   for (let k = 0; k < p.items.length; k++) {
     const i = p.items[k]!
     if (!p.free(k) || i.num === undefined || i.ordinal) continue
@@ -37,7 +39,7 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     }
     const prevAt = p.items.findLastIndex((x, j) => j < k && !isThin(x))
     const prev = p.items[prevAt]
-    if (prev && hasCat(prev, 'dim') && p.free(prevAt)) {
+    if (prev && hasCat(prev, 'dim') && p.free(prevAt) && !(has(prev, 'with') && hasCat(next, 'dim'))) {
       const d = valueOf(prev, 'dim')!
       if (!key[d]) continue
       out[key[d]!] = v

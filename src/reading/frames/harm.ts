@@ -26,6 +26,19 @@ export const damage = (p: Pool): Found | undefined => {
   const denied = what > 0 ? p.items.findLastIndex((i, k) => k < what && has(i, 'm:no')) : -1
   if (denied > 0 && p.items.slice(0, denied).some(i => has(i, 'comma')) && p.items.slice(0, denied).some(i => hasCat(i, 'sky')))
     out.bias! -= 4
+  // "barn roof is leaking on the heifers": a thing with the pile's name before it
+  const named = p.cat('pile')
+  const thing = named >= 0 && named <= 1 ? p.items[named + 1] : undefined
+  if (
+    thing &&
+    !thing.senses.length &&
+    /^[a-z]{3,}$/i.test(thing.text) &&
+    p.items[named + 2] &&
+    p.cat('mat') < 0 &&
+    p.relation(named) === undefined &&
+    has(p.items[named + 2], 'filler')
+  )
+    return undefined
   // "put the mesh back on"
   if (p.sense('v:put') >= 0 && p.sense('mat:mesh', 'mat:tires') >= 0 && broke < 0 && lift < 0 && animal < 0) return undefined
   // "el aire levanto la orilla de la calf side": an edge that was lifted is loose
