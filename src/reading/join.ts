@@ -97,16 +97,6 @@ export const dateBack = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
-/** "9 loads, then 4 more, so that's 13": the sum is no load of its own. */
-export const summed = (acts: { act: Act; sentence: number }[]): void => {
-  for (let k = acts.length - 1; k > 0; k--) {
-    const { act, sentence } = acts[k]!
-    if (act.frame !== 'load' || !act.leans || act.more || act.slots.pile !== undefined || act.slots.crop !== undefined) continue
-    const before = acts.slice(0, k).filter(a => a.act.frame === 'load' && a.sentence === sentence)
-    if (before.length && before.reduce((t, a) => t + Number(a.act.slots.count ?? Number.NaN), 0) === act.slots.count) acts.splice(k, 1)
-  }
-}
-
 /** "put the tape on the face, it's at 23", "43 wide, just taped it". */
 const measured = (a: Act, b: Act): boolean =>
   a.frame === 'patch' &&
@@ -141,21 +131,6 @@ export const small = (acts: { act: Act; sentence: number }[]): void => {
 }
 /** No side of a pile is shorter, ft. Common practice, no source. */
 export const LEAST_PILE_FT = 12
-
-/** "no holes in barn but two in shop": harm denied here and told there is no walk round the first. */
-export const contrasted = (acts: { act: Act; sentence: number }[]): void => {
-  for (let k = acts.length - 1; k >= 0; k--) {
-    const { act, sentence } = acts[k]!
-    const other = acts.some((o, j) => j !== k && o.sentence === sentence && o.act.mood === 'fact' && o.act.frame === 'damage')
-    if (act.frame === 'check' && act.implied && other) acts.splice(k, 1)
-  }
-}
-
-/** "half a load of third cutting, that's the end of it": of what was hauled, no pile is empty. */
-export const ended = (acts: { act: Act; sentence: number }[]): void => {
-  for (let k = acts.length - 1; k > 0; k--)
-    if (acts[k]!.act.frame === 'empty' && acts[k]!.act.slots.pile === undefined && acts[k - 1]!.act.frame === 'load') acts.splice(k, 1)
-}
 
 /** "patched barn and shop, 3 holes on each": what was said of both belongs to each. */
 export const distribute = (acts: Act[], items: Item[]): Act[] => {

@@ -170,5 +170,7 @@ export const settled = (mood: Mood, seg: Segment, items: Item[], from: number): 
       .slice(from, seg.to)
       .map(i => i.text.toLowerCase())
       .join(' ')
-  return mood === 'fact' && seg.order && !HAD_TO.test(said()) ? 'order' : mood
+  // nobody orders what was to be done on a day that is past
+  const past = act.date?.explicit === true && act.date.ahead !== true && act.date.past !== act.date.future && act.slots.lb !== undefined
+  return mood === 'fact' && seg.order && !past && !HAD_TO.test(said()) ? 'order' : mood
 }

@@ -6,12 +6,13 @@ import { clauses } from './clauses.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.ts'
-import { contrasted, dateBack, distribute, ended, finished, isCause, isPatched, parted, small, summed, withWeather } from './join.ts'
+import { dateBack, distribute, finished, isCause, isPatched, parted, small, withWeather } from './join.ts'
 import { lend } from './lend.ts'
 import { covered, merge } from './merge.ts'
 import { moodOf, settled } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
+import { contrasted, ended, inParts, summed } from './overlap.ts'
 import { isThin, isThing, weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
@@ -253,6 +254,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   contrasted(found)
   lend(found)
   parted(found)
+  inParts(found)
   small(found)
   withWeather(found)
   covered(found)

@@ -136,6 +136,9 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
   switch (q.slot) {
     case 'pile':
     case 'toPile':
+      // "its the barn and its 3": more than was asked, and it contradicts what was told
+      if (b.numbers.length && q.drafts[0]?.slots.count !== undefined && b.numbers.every(n => n.num !== q.drafts[0]!.slots.count))
+        return undefined
       if (b.piles.length === 1) return { act: 'fill', slots: { ...slots, [q.slot]: b.piles[0] } }
       if (code === 'ask-unknown-pile') {
         const fresh = q.choices.find(ch => ch.act === 'pile')

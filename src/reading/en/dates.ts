@@ -22,7 +22,7 @@ export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
     day(-1),
   ],
   [
-    'last nt, last ngt, lst nt, lastnite, last night, last nite, last nght, last nigth, last nights, lst night, lst nite, lastnight, overnight, over night',
+    'last nt, last ngt, lst nt, lastnite, last night, last nite, last nites, last nght, last nigth, last nights, lst night, lst nite, lastnight, overnight, over night',
     day(-1),
     'night',
   ],

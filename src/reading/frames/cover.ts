@@ -1,6 +1,7 @@
 import { has, hasCat, valueOf } from '../item.ts'
-import { isThin, type Pool } from '../pool.ts'
-import { counted, countOf, HEAPED, isCountedOff, isLaidOn, isTwin, isUnder, movedOver, SHEETS, sidesBy } from './sheets.ts'
+import type { Pool } from '../pool.ts'
+import { laidWithout } from './laid.ts'
+import { counted, countOf, isTwin, isUnder, movedOver, SHEETS, sidesBy } from './sheets.ts'
 import { type Found, inFt, isAway, takeColour, takePile, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
@@ -42,64 +43,10 @@ export const cover = (p: Pool): Found | undefined => {
         !(k > 1 && has(p.items[k - 1], 'off') && /^(?:orillas?|bordes?|edges?|lados?)$/.test(p.items[k - 2]!.text.toLowerCase())),
     )
   const first = mats[0]
-  const pileAt = p.cat('pile')
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
   // "mesh off lane", "plastic back 5 ft", "30 gravel bags on lane edge": no verb, but no doubt either
   // "sheet is on", "net's on lane": the thing, a form of being, and on
-  // "barrier film + plastic on": the last of what is laid together
-  let chain = first?.k ?? 0
-  while (has(p.items[chain + 1], 'and') && hasCat(p.items[chain + 2], 'mat') && SHEETS.has(valueOf(p.items[chain + 2], 'mat')!)) chain += 2
-  const behind = first === undefined ? [] : p.items.slice(chain + 1, chain + 4).filter(i => !has(i, 'back'))
-  const isOn =
-    first !== undefined &&
-    take < 0 &&
-    put < 0 &&
-    roll < 0 &&
-    behind.slice(0, 2).some(
-      (i, n) =>
-        /^on$/.test(i.text.toLowerCase()) &&
-        (n > 0
-          ? has(behind[0], 'filler')
-          : has(p.items[first.k + 1], 'back') ||
-            /s$/.test(first.i.tokens.at(-1)!.text) ||
-            // "plastic on, 50x150"
-            ((has(behind[1], 'comma') || behind[1]?.sides) && (p.find(x => x.sides !== undefined) >= 0 || chain > first.k))),
-    ) &&
-    p.items.slice(0, first.k).every(i => isThin(i) || has(i, 'm:no'))
-  const given =
-    first !== undefined &&
-    pileAt >= 0 &&
-    p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k > pileAt && k < first.k) >= 0 &&
-    p.relation(pileAt) === undefined
-  // "we got the barrier film on it"
-  const gotOn = first !== undefined && p.find((i, k) => (has(i, 'v:buy') || has(i, 'v:have')) && k < first.k) >= 0 && isLaidOn(p, first.k)
-  const second =
-    first !== undefined && pileAt > first.k && has(first.i, 'mat:second plastic') && p.relation(pileAt) === 'on' && p.cat('v') < 0
-  // "barrier film and 50x150 plastic on creek, done"
-  const laid = mats.at(-1)
-  const listed =
-    laid !== undefined &&
-    pileAt > laid.k &&
-    p.relation(pileAt) === 'on' &&
-    p.cat('v') < 0 &&
-    (mats.length > 1 || p.find(i => i.sides !== undefined) >= 0) &&
-    mats.every(x => SHEETS.has(valueOf(x.i, 'mat')!) || valueOf(x.i, 'mat') === 'mesh' || counted(valueOf(x.i, 'mat')!))
-  const verbless =
-    given ||
-    listed ||
-    gotOn ||
-    second ||
-    (first !== undefined &&
-      p.find(i => hasCat(i, 'v') || has(i, 'm:plan')) < 0 &&
-      (isOn || pileAt >= 0 || p.num(['ft']) >= 0 || isCountedOff(p, first.k)) &&
-      (isOn ||
-        trailing.some(i => has(i, 'off') && !has(i, 'on') && /^off/.test(i.tokens[0]!.norm)) ||
-        (trailing.some(i => has(i, 'back')) && p.num(['ft']) >= 0) ||
-        // "dirt on creek edges"
-        (HEAPED.has(valueOf(first.i, 'mat')!) && first.k === 0 && has(p.items[1], 'on') && pileAt > 0) ||
-        (counted(valueOf(first.i, 'mat')!) &&
-          p.items[has(p.items[first.k - 1], 'more') ? first.k - 2 : first.k - 1]?.num !== undefined &&
-          trailing.some(i => has(i, 'on')))))
+  const { isOn, gotOn, verbless } = laidWithout(p, mats, trailing, take < 0 && put < 0 && roll < 0)
   if (roll < 0 && bare < 0 && verb < 0 && pulled < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0)))
     return undefined
   // "pulled the mesh off and laid 45 bags": two deeds
@@ -135,6 +82,24 @@ export const cover = (p: Pool): Found | undefined => {
     has(p.items[take], 'v:lift') &&
     !has(p.items[take], 'v:take') &&
     !/^(?:lift|levant|alz|peel|pick)/i.test(p.items[take]!.text)
+  )
+    return undefined
+  // "took my truck to the shop, 4 new tires": brought there, nothing is taken off
+  const going = p.cat('pile')
+  if (
+    take >= 0 &&
+    going > take &&
+    /^to$/i.test(p.items[has(p.items[going - 1], 'filler') && !has(p.items[going - 1], 'on') ? going - 2 : going - 1]?.text ?? '') &&
+    p.find(isAway) < 0
+  )
+    return undefined
+  // "got the plastic pulled": over it, not off
+  if (
+    take > (first?.k ?? take) &&
+    p.items.slice(0, first!.k).some(i => /^(?:got|get)$/i.test(i.text)) &&
+    p.find(isAway) < 0 &&
+    pulled < 0 &&
+    p.find(i => /^over$/i.test(i.text)) < 0
   )
     return undefined
   // "plastic stuck down by the ice" tells how it is

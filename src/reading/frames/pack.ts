@@ -36,6 +36,7 @@ export const pack = (p: Pool): Found | undefined => {
     // "one 38k tractor"
     const many = p.items[t - 1]
     if (many?.num !== undefined && many.unit === undefined && many.num < 10) out.slots.tractors = p.take(t - 1)!.num
+    else if (/^one$/i.test(many?.text ?? '')) out.slots.tractors = 1
   }
   if (out.slots.tractorLb !== undefined) {
     // said with its weight

@@ -17,7 +17,7 @@ export const ration = (p: Pool): Found | undefined => {
   const based = p.sense('basis:as fed') >= 0 && p.sense('each') >= 0
   if (milk < 0 && perDay < 0 && perHead < 0 && group < 0 && !based) return undefined
   // "viernes y sábado les di 10 mil cada día": fed on those days, no ration
-  if (p.sense('v:feed') >= 0 && p.items.filter(i => i.date !== undefined).length > 1) return undefined
+  if (p.sense('v:feed') >= 0 && p.find(i => i.date?.explicit === true && !i.date.ahead) >= 0 && p.sense('per:day') >= 0) return undefined
   if (p.find(i => i.unit === 'load' || i.unit === 'ft' || i.unit === 'in' || hasCat(i, 'mat') || hasCat(i, 'what')) >= 0) return undefined
   // "46 lb corn silage and 20 lb haylage a head": a feed each
   const fed =
