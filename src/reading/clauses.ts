@@ -137,6 +137,19 @@ const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | unde
   )
 }
 
+/** What it costs to read over a "but" with a pile before it and a deed behind it as one clause. */
+const butIn = (items: Item[], from: number, to: number): number => {
+  let pile = false
+  let at = -1
+  for (let k = from; k < to; k++) {
+    const i = items[k]!
+    if (at < 0 && has(i, 'but') && pile) at = k
+    else if (at >= 0 && isVerb(i)) return 3
+    else if (hasCat(i, 'pile')) pile = true
+  }
+  return 0
+}
+
 const best = (items: Item[], g: Gates, from: number, to: number, before: FrameName | undefined): { score: number; made: Candidate } => {
   const run = items.slice(from, to)
   let left = 0
@@ -155,6 +168,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
     g.turn > from + 1 && g.turn < to && items.slice(from, g.turn).some(isVerb) && items.slice(g.turn, to).some(i => i.num !== undefined)
       ? 1
       : 0
+  // "didn't get to barn but I patched 2 holes on shop": another matter behind the "but"
+  const but = butIn(items, from, to)
   let made: Candidate = { from, to }
   const leaning = (before === undefined ? 0 : (LEANS_ON.get(before) ?? 0)) & ~verbs & (counts ? -1 : ~COUNTED)
   for (let bits = opened | leaning; bits !== 0; bits &= bits - 1) {
@@ -177,7 +192,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
         (ghost ? 0.7 : 0) -
         (found.strange ? 1 : 0) -
         3 * others -
-        3 * turns
+        3 * turns -
+        but
       if (total > score) {
         score = total
         made = { from, to, rule, found, pool, date, leans: ghost || undefined }

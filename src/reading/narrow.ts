@@ -33,6 +33,7 @@ type Ruling = (items: Item[], k: number, i: Item) => string[] | undefined
 
 const FILLER = ['filler']
 const FED = ['v:feed']
+const A_HEAD = ['per:head']
 const FILM = ['mat:barrier film']
 const ROLLED = ['v:roll']
 const LABEL = ['label']
@@ -79,6 +80,8 @@ const BY_WORD = new Map<string, Ruling>(
     // "while you guys ate": no cows
     ate: (items, k, i) =>
       k > 0 && has(i, 'v:feed') && !hasCat(items[k - 1], 'animal') && !EATERS.has(textAt(items, k - 1)) ? FILLER : undefined,
+    // "48 pounds of corn silage ahead", heard for a head
+    ahead: (items, k) => (items.slice(Math.max(0, k - 4), k).some(x => x.unit === 'lb') ? A_HEAD : undefined),
     // "film n plastic on creek": the one under the other
     film: (items, k) => (has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic') ? FILM : undefined),
     // "through sixteen tires off", heard for threw

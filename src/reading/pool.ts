@@ -175,6 +175,8 @@ export class Pool {
     for (let k = at - 1; k >= 0; k--) {
       const i = this.items[k]!
       if (has(i, 'off') && has(i, 'on')) return 'on'
+      // "another 3 loads for creek"
+      if (has(i, 'off') && i.text === 'for') return 'on'
       if (has(i, 'off')) return 'off'
       if (has(i, 'on')) return 'on'
       if (!has(i, 'filler') && !has(i, 'pileword') && !has(i, 'what:loose edge') && !has(i, 'where:place')) return undefined

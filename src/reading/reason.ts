@@ -1,7 +1,7 @@
 import { has, hasCat, type Item, isVerb } from './item.ts'
 
 const MISREAD =
-  /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal)\b/
+  /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal|went back and (?:re)?measured|measured (?:it )?again|counted (?:it |them |em )?again|recounted|remeasured|double checked)\b/
 /** How a correction begins that says at once what is right. */
 export const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
 

@@ -14,7 +14,7 @@ const SHORT = 6
 
 /** Words beyond the tables that a short message may set something right with. */
 const RIGHTS = new Set(
-  'misread miscounted mistyped typo fatfinger finger fingered wrong mal said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(
+  'measured again recounted remeasured checked misread miscounted mistyped typo fatfinger finger fingered wrong mal said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(
     ' ',
   ),
 )

@@ -220,7 +220,7 @@ export const box = (p: Pool): Found | undefined => {
 export const size = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   const verb = p.sense('v:measure')
-  if (p.cat('mat') >= 0 || p.sense('v:new', 'v:cover') >= 0) return undefined
+  if (p.cat('mat') >= 0 || p.sense('v:new', 'v:cover', 'b:cover') >= 0) return undefined
   if (p.items.some(i => i.sides) && verb < 0 && p.cat('dim') < 0) {
     // "north is 41 by 118"
     if (p.cat('pile') < 0 || p.find(i => hasCat(i, 'v')) >= 0) return undefined
