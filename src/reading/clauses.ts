@@ -75,7 +75,9 @@ export interface Segment {
 }
 
 /** The verb that a clause may lean on, as an item; one for each sense. */
-const GHOSTS = new Map<string, Item>(FRAMES.flatMap(r => (r.ghost ? [[r.ghost, { ...make([], -1, -1, [r.ghost]), ghost: true }]] : [])))
+const GHOSTS = new Map<string, Item>(
+  FRAMES.flatMap(r => (r.ghost ? [[r.ghost, Object.assign(make([], -1, -1, [r.ghost]), { ghost: true })]] : [])),
+)
 
 /** The rules that may lean on a clause of their own before them, a bit each by the frame's name. */
 const LEANS_ON = new Map(FRAMES.flatMap((r, k) => (r.ghost ? [[r.name, 1 << k]] : [])))

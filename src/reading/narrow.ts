@@ -1,5 +1,5 @@
 import { FIELD_WORD } from './frames/field.ts'
-import { has, hasCat, type Item, isVerb } from './item.ts'
+import { altered, has, hasCat, type Item, isVerb } from './item.ts'
 
 const CUT_IS = new Set(['v:take', 'v:break', 'what:tear'])
 const GOT_TO = /^g[eo]ts? to$/
@@ -194,12 +194,12 @@ const isBare = (i: Item): boolean => i.num !== undefined && i.unit === undefined
 const changed = (items: Item[], k: number): Item | undefined => {
   const i = items[k]!
   // "temp dropped to 14 last night"
-  if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { ...i, unit: 'degF' }
+  if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return altered(i, { unit: 'degF' })
   const senses = meant(items, k)
   if (!senses) return undefined
   // a label and "a batch" behind an amount count nothing
   const uncounted = senses === LABEL || senses === OF_EACH || senses === STUTTER ? { num: undefined, unit: undefined } : undefined
-  return { ...i, ...uncounted, ...(senses === ON_TOP && { text: 'top' }), senses, meaning: undefined, weight: undefined }
+  return altered(i, { ...uncounted, ...(senses === ON_TOP && { text: 'top' }), senses })
 }
 
 /** "patched 2 of the 3": how many there are is no count of what was done. */

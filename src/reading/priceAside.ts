@@ -1,4 +1,4 @@
-import { has, type Item } from './item.ts'
+import { altered, has, type Item } from './item.ts'
 import { isThin } from './pool.ts'
 
 /** No ton of feed costs less, or more. */
@@ -30,7 +30,7 @@ export const withoutPrices = (items: Item[]): Item[] => {
     if (out[k]!.num !== undefined && MONEY.test(out[k + 1]?.text.toLowerCase() ?? '')) {
       let to = k + 2
       if (EACH.test(out[to]?.tokens[0]?.norm ?? '') && out[to + 1]) to += has(out[to], 'per:head') || out[to]!.tokens.length > 1 ? 1 : 2
-      out = [...out.slice(0, k), { ...out[k + 1]!, senses: [], meaning: undefined, weight: undefined }, ...out.slice(to)]
+      out = [...out.slice(0, k), altered(out[k + 1]!, { senses: [] }), ...out.slice(to)]
     }
   for (let k = out.length - 1; k > 0; k--) {
     const to = isBare(out[k]) ? aTonAt(out, k + 1) : -1

@@ -1,5 +1,5 @@
 import { tail } from './fractions.ts'
-import type { Item, Unit } from './item.ts'
+import { altered, type Item, type Unit } from './item.ts'
 import { LEXICON, type Phrase } from './lexicon.ts'
 import type { NameHit, NameIndex } from './names.ts'
 import { type NumberItem, numberAt } from './numbers.ts'
@@ -164,7 +164,7 @@ const UNIT_OF_MARK: Record<string, Unit> = { '#': 'lb', '%': 'pct' }
 /** A number with what stands behind it: 7 loads, 12 ft 6, 34 %, 9800#. */
 export const quantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   const item = bareQuantityAt(tokens, n, lang)
-  return n.range && !item.senses.includes('range') ? { ...item, senses: [...item.senses, 'range'] } : item
+  return n.range && !item.senses.includes('range') ? altered(item, { senses: [...item.senses, 'range'] }) : item
 }
 
 /** Units that are told but not kept: what they are in a unit that is, and how much of it. */
@@ -193,7 +193,7 @@ const countedBy = (p: Phrase, lang: Lang): Counted => {
 export const bareQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {
   const item = saidQuantityAt(tokens, n, lang)
   const told = item.unit === undefined ? undefined : TOLD_IN[item.unit]
-  return told ? { ...item, num: Math.round(item.num! * told[1] * 1e6) / 1e6, unit: told[0] } : item
+  return told ? altered(item, { num: Math.round(item.num! * told[1] * 1e6) / 1e6, unit: told[0] }) : item
 }
 
 const saidQuantityAt = (tokens: Token[], n: NumberItem, lang: Lang): Item => {

@@ -1,4 +1,4 @@
-import { has, hasCat, type Item, valueOf } from './item.ts'
+import { altered, has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Lang } from './scan.ts'
 
@@ -94,7 +94,7 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
       return out
     const merged: Item =
       kind === 'num' && next.unit === undefined && out[old]!.unit !== undefined
-        ? { ...next, unit: out[old]!.unit, senses: [...new Set([...next.senses, ...out[old]!.senses])] }
+        ? altered(next, { unit: out[old]!.unit, senses: [...new Set([...next.senses, ...out[old]!.senses])] })
         : next
     // "zacate de segundo corte... perdón, de segundo corte de alfalfa": the whole feed is said anew
     const crop = out.findLastIndex((i, k) => k < old && !isThin(i))

@@ -1,4 +1,4 @@
-import { has, hasCat, type Item, isVerb } from './item.ts'
+import { altered, has, hasCat, type Item, isVerb } from './item.ts'
 import { isThin } from './pool.ts'
 
 /** Whether what begins at `at` is a list of sheets and weights, without a verb, up to the next stop. */
@@ -57,13 +57,13 @@ export const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => 
       const prev = items[k - 1]
       // "creek covered. 50x150, 275 tires": the second says with what
       if (i.text !== '?' && (run.some(x => has(x, 'v:cover')) || laysSheet(run)) && listsCover(items, k + 1)) {
-        run.push({ ...i, senses: COMMA })
+        run.push(altered(i, { senses: COMMA }))
         continue
       }
       // "dogs on shop again. 4 holes": the second says what came of it
       const found = run.some(x => has(x, 'v:check')) && !run.some(x => hasCat(x, 'find') || hasCat(x, 'what') || x.num !== undefined)
       if (i.text === '.' && ((tellsWho(run) && countsHarm(items, k + 1)) || (found && findsWhat(items, k + 1)))) {
-        run.push({ ...i, senses: COMMA })
+        run.push(altered(i, { senses: COMMA }))
         continue
       }
       if (prev && i.text === '.' && /^(lb|lbs|ft|in|hrs?|approx|no|st|mr|mrs)$/i.test(prev.tokens.at(-1)?.text ?? '') && items[k + 1])
