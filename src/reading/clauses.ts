@@ -1,69 +1,12 @@
+import { cuts } from './cuts.ts'
 import { NO_HARM } from './frames/check.ts'
 import { FRAMES, type Rule } from './frames/rules.ts'
 import type { Found } from './frames/slots.ts'
 import { type Gates, gates } from './gates.ts'
 import { has, hasCat, type Item, isVerb } from './item.ts'
-import { JUST_IN_CASE } from './mood.ts'
 import { isThin, Pool, weightOf } from './pool.ts'
 import { make } from './quantity.ts'
 import type { Act, FrameName } from './reading.ts'
-
-const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
-
-/** Positions where a new clause may begin, with what a cut there costs. */
-const cuts = (items: Item[]): Map<number, number> => {
-  const at = new Map<number, number>()
-  // "sat fed 10k sun 11k": days lead; else a day ends what was told before it
-  const lead = items.findIndex(i => i.date !== undefined || i.num !== undefined || isVerb(i))
-  const ends = lead >= 0 && items[lead]!.date === undefined
-  for (let k = 1; k < items.length; k++) {
-    const i = items[k]!
-    const prev = items[k - 1]!
-    // "3rd cut" stays whole, and with the crop before it
-    if (has(i, 'cutword') && hasCat(prev, 'say')) continue
-    if (has(i, 'so') || has(i, 'but') || (has(i, 'm:if') && JUST_IN_CASE.test(i.text))) at.set(k, 0.1)
-    else if (has(prev, 'comma')) at.set(k, 0.2)
-    else if (has(prev, 'and')) at.set(k, has(items[k - 2], 'comma') ? 0.2 : 0.4)
-    else if (
-      i.senses.some(s => START.some(p => s.startsWith(p))) ||
-      (i.date && !(ends && has(items[k + 1], 'and'))) ||
-      // "rain since yesterday no damage"
-      (hasCat(i, 'find') && prev.date) ||
-      (i.num !== undefined && i.unit !== undefined) ||
-      // "11k yesterday 10.6k today"
-      (i.num !== undefined && i.num >= 1000 && prev.date !== undefined) ||
-      // "6 corn 2 hay"
-      (i.num !== undefined && hasCat(prev, 'crop') && hasCat(items[k + 1], 'crop')) ||
-      // "3 holes barn 1 shop"
-      (i.num !== undefined && hasCat(prev, 'pile') && hasCat(items[k + 1], 'pile')) ||
-      // "on north dry matter was 40"
-      (hasCat(i, 'dm') && items[k - 1]?.num === undefined && !has(prev, 'off')) ||
-      hasCat(i, 'animal') ||
-      hasCat(i, 'what') ||
-      // "off spring": a pile behind its little word belongs to what went before
-      (hasCat(i, 'pile') && !(has(prev, 'off') && !hasCat(prev, 'v')) && !has(prev, 'on')) ||
-      has(i, 'thing:face') ||
-      i.sides ||
-      hasCat(i, 'mat') ||
-      (hasCat(i, 'crop') && items[k - 1]?.num === undefined)
-    ) {
-      // moods and articles go with what follows them
-      let b = k
-      while (
-        b > 1 &&
-        items[b - 1]!.senses.every(
-          s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno' || s === 'fix:no' || s === 'ans:no',
-        ) &&
-        items[b - 1]!.senses.length > 0 &&
-        items[b - 1]!.num === undefined
-      )
-        b--
-      if (!at.has(b)) at.set(b, i.date && ends ? 1.2 : 0.9)
-      if (b !== k && !at.has(k)) at.set(k, 1.4)
-    }
-  }
-  return at
-}
 
 export interface Segment {
   from: number
@@ -118,10 +61,13 @@ const isDated = (i: Item): boolean => i.date !== undefined
 const ON_SEVERAL = new Set<FrameName>(['patch', 'check', 'damage', 'cover', 'open', 'empty'])
 
 /** True where what a frame found is none: it leans on a clause before without an amount, or is told on several piles at once. */
-const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | undefined): boolean => {
+const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | undefined, second: Item | undefined): boolean => {
   const { slots } = found
   // "that's the last | three loads"
   if (name === 'empty' && slots.pile === undefined && next?.num !== undefined) return true
+  // "one on shop, used up the tape"
+  const thing = has(next, 'filler') ? second : next
+  if (name === 'empty' && hasCat(thing, 'item')) return true
   if (found.morePiles && !ON_SEVERAL.has(name)) return true
   if (!ghost) return false
   // "and 3 in barn" leans on the holes before; a length does not
@@ -180,7 +126,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
     for (const ghost of (leaning & bit) !== 0 ? ((opened & bit) !== 0 ? BOTH : LEANING) : PLAIN) {
       const pool = new Pool(ghost ? [GHOSTS.get(rule.ghost!)!, ...run] : run)
       const found = rule.frame(pool)
-      if (!found || isNone(rule.name, found, ghost, items[to])) continue
+      if (!found || isNone(rule.name, found, ghost, items[to], items[to + 1])) continue
       // one deed has one day
       const { date, others } = takeDays(pool)
       pool.takeCat('person')

@@ -12,7 +12,8 @@ export const covered = (acts: { act: Act; sentence: number }[]): void => {
     const twin = acts.find(
       (o, j) =>
         j !== k &&
-        o.sentence === sentence &&
+        // "creek is buttoned up. covered it with a 50x150"
+        Math.abs(o.sentence - sentence) <= 1 &&
         o.act.frame === 'cover' &&
         o.act.slots.material === act.slots.material &&
         o.act.slots.change === act.slots.change &&

@@ -33,6 +33,7 @@ type Ruling = (items: Item[], k: number, i: Item) => string[] | undefined
 
 const FILLER = ['filler']
 const FED = ['v:feed']
+const PLAN = ['m:plan']
 const A_HEAD = ['per:head']
 const FILM = ['mat:barrier film']
 const ROLLED = ['v:roll']
@@ -64,6 +65,9 @@ const whole: Ruling = (items, k) =>
     ? FILLER
     : undefined
 
+/** "we'll", "he'll": typed with its apostrophe it is no other word. */
+const willDo: Ruling = (_, __, i) => (/['’]ll$/i.test(i.text) ? PLAN : undefined)
+
 /** Rulings on a single word. */
 const BY_WORD = new Map<string, Ruling>(
   Object.entries({
@@ -76,6 +80,9 @@ const BY_WORD = new Map<string, Ruling>(
     hicimos: backInSpanish,
     hizo: backInSpanish,
     hicieron: backInSpanish,
+    well: willDo,
+    hell: willDo,
+    shell: willDo,
     were: (_, __, i) => (/['’]/.test(i.text) ? FILLER : undefined),
     // "while you guys ate": no cows
     ate: (items, k, i) =>

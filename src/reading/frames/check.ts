@@ -31,8 +31,10 @@ export const check = (p: Pool): Found | undefined => {
   }
   // "the cover don't look good at all"
   const not = good > 0 && p.items.slice(Math.max(0, good - 2), good).some(i => has(i, 'm:no')) && p.items[good]!.tokens.length < 3
-  if (bad >= 0 || not) out.slots.finding = 'trouble'
-  else if (good >= 0) out.slots.finding = 'good'
+  // "nothin wrong"
+  const none = bad > 0 && /^(?:nothin|nothing|nuthin|no|not|nada|ni)$/i.test(p.items[bad - 1]!.text)
+  if ((bad >= 0 && !none) || not) out.slots.finding = 'trouble'
+  else if (good >= 0 || none) out.slots.finding = 'good'
   if (verb < 0 && base < 0 && good >= 0 && NO_HARM.test(p.items[good]!.text)) out.implied = true
   p.takeAll('find:good', 'find:trouble', 'v:check')
   takePile(p, out)

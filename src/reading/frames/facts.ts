@@ -64,7 +64,13 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
 /** "top 22 wide", "arriba mide 20 de ancho": the word before the number that makes it the top's width; -1 where none does. */
 const topBefore = (p: Pool, k: number): number => {
   let j = k - 1
-  while (j > 0 && (has(p.items[j], 'v:measure') || (isThin(p.items[j]!) && !has(p.items[j], 'comma')))) j--
+  while (
+    j > 0 &&
+    (has(p.items[j], 'v:measure') ||
+      /^(?:is|was|es|era|esta)$/i.test(p.items[j]!.text) ||
+      (isThin(p.items[j]!) && !has(p.items[j], 'comma')))
+  )
+    j--
   return j >= 0 && p.free(j) && isTopWord(p.items[j]) ? j : -1
 }
 
