@@ -198,7 +198,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
 const OF_A_PILE = new Set(['left', 'status', 'density', 'cover', 'ready', 'mix', 'loss', 'face', 'checks'])
 const LEADS = /^(?:on|onto|for|in|off|into|at|is|hows|en|de|del|para|pa|al)$/
 const NO_PILE =
-  /^(?:winter|spring|summer|fall|autumn|now|good|certain|sure|real|example|once|ever|there|here|work|you|me|us|it|this|that|invierno|verano|primavera|otono|ahora|siempre|seguro|favor)$/
+  /^(?:winter|spring|summer|fall|autumn|now|good|certain|sure|real|example|once|ever|there|here|work|you|me|us|it|this|that|comida|alimento|forraje|pastura|feed|food|silage|silo|invierno|verano|primavera|otono|ahora|siempre|seguro|favor)$/
 
 /** A name nobody knows where the name of a pile belongs: "what plastic for bank", "how is the mill pile". */
 const strangeIn = (items: Item[]): string | undefined => {

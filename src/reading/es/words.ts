@@ -54,7 +54,7 @@ export const ES_WORDS: Record<string, string> = {
   'v:milk':
     'en ordeno, en ordeña, ordeno, ordeñando, ordenando, ordeñamos, ordenamos, en ordeña, en ordena, estamos ordeñando, en la ordeña, ordena, ordeña, ordenamos ahora, hordenando, hordeñando, hordenamos',
   'v:break':
-    'se metieron las vacas, se metio una vaca, se subieron las vacas, se subio una vaca, se metio la vaca, anduvieron las vacas, le pegue a, le pegue con, le pegue, le pego a, le pego con, le pegamos con, le di con, le dio con, le dimos con, choque con, ponchamos, ponche, rasgamos, rasgue, picamos, agujereamos, rajamos, raje, desgarramos, le pegamos, le dimos con, chocamos, atropello, hizo, hicieron, rompio, rompieron, rasgo, rasgaron, pico, picaron, mordio, mordieron, entro, entraron, se metio, se metieron, abrio, agujero, agujeraron, agujereo, araño, aranaron, arano, destrozo, rajo, rajaron, poncho, poncharon, pego, piso, pisaron, rompi, rompimos, hice, hicimos, se rompio, se rajo, perforo, perforaron, quebro, quebraron, despedazo, despedazaron, escarbo, escarbaron, rompiendo, rompen, jalaron, jalo, choco, le pegue, le pego, le hizo, le hicieron, fue, fueron, roto, anduvo, anduvieron, andubo, andubieron, haciendo, rasguño, rasguno, se comieron, comio, andan, trono, atraveso, dejo, dejaron, metio, dano, danaron, agarro, picotearon, picoteo, picoteado, corto el, corto la, cortaron el, se salieron las vacas, se salio una vaca, se escaparon las vacas, se brincaron las vacas, se saltaron las vacas, se salieron los becerros',
+    'se metieron las vacas, se metio una vaca, se subieron las vacas, se subio una vaca, se metio la vaca, anduvieron las vacas, le pegue a, le pegue con, le pegue, le pego a, le pego con, le pegamos con, le di con, le dio con, le dimos con, choque con, ponchamos, ponche, rasgamos, rasgue, picamos, agujereamos, rajamos, raje, desgarramos, le pegamos, le dimos con, chocamos, atropello, hizo, hicieron, rompio, rompieron, rasgo, rasgaron, pico, picaron, mordio, mordieron, entro, entraron, se metio, se metieron, abrio, agujero, agujeraron, agujereo, araño, aranaron, arano, destrozo, rajo, rajaron, poncho, poncharon, pego, piso, pisaron, rompi, rompimos, hice, hicimos, se rompio, se rajo, perforo, perforaron, quebro, quebraron, despedazo, despedazaron, escarbo, escarbaron, rompiendo, rompen, jalaron, jalo, choco, le pegue, le pego, le hizo, le hicieron, fue, fueron, roto, anduvo, anduvieron, andubo, andubieron, haciendo, rasguño, rasguno, se comieron, comio, andan, trono, atraveso, dejo, dejaron, metio, dano, danaron, agarro, picotearon, picoteo, picoteado, corto el, corto la, cortaron el, se salieron las vacas, se salio una vaca, se escaparon las vacas, se brincaron las vacas, se saltaron las vacas, se salieron los becerros, se salieron las vaquillas, se metieron las vaquillas, se subieron las vaquillas, se metieron los becerros, se subieron los becerros',
   'v:lift':
     'levanto, levantaron, se levanto, volo, se volo, destapo, se destapo, se solto, solto, despego, se despego, aflojo, se aflojo, se alzo, alzo, voló, volaron, arranco, se lo llevo, se llevo, se zafo, zafo, destapa, desprendio, se desprendio, se desamarro, volteo',
   'unit:load':
@@ -152,8 +152,8 @@ export const ES_WORDS: Record<string, string> = {
   'animal:goose': 'ganso, gansos',
   'animal:turkey': 'guajolote, guajolotes',
   'animal:vulture': 'zopilote, zopilotes',
-  'animal:heifer': 'vaquilla, vaquillas',
-  'animal:calf': 'becerro, becerra, becerros, becerras',
+  'animal:heifer': 'vaquilla, vaquillas, se salieron las vaquillas, se metieron las vaquillas, se subieron las vaquillas',
+  'animal:calf': 'becerro, becerra, becerros, becerras, se metieron los becerros, se subieron los becerros',
   'animal:bull': 'toro, toros',
   'animal:rat': 'rata, ratas',
   'animal:mouse': 'raton, ratones',
