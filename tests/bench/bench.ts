@@ -66,9 +66,9 @@ const reading = (): void => {
     for (const text of texts) read(text, { names, now: { day: '2026-09-14', hour: 13.5 }, lang: 'en' })
   }
   // a process that has read for some seconds, as it has on the farm
-  for (let k = 0; k < 20; k++) round()
+  for (let k = 0; k < 40; k++) round()
   const rates: number[] = []
-  for (let k = 0; k < 9; k++) {
+  for (let k = 0; k < 25; k++) {
     const from = performance.now()
     round()
     rates.push((texts.length / (performance.now() - from)) * 1000)
