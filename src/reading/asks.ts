@@ -145,7 +145,7 @@ const RULES: [string, (x: Seen) => boolean][] = [
       !(x.c('pile') && x.s('q:yesno') && !x.s('q:howmany')) &&
       !x.s('v:break') &&
       // "anybody know a guy with a load of gravel"
-      !/\b(?:know|knows|sabe|saben|conoce|conocen) (?:a|an|of|any|some|somebody|someone|a?lguien|un|una)\b/.test(x.text),
+      !/\b(?:know|knows|sabe|saben|conoce|conocen) (?:a|an|of|any|some|somebody|someone|alguien|un|una)\b/.test(x.text),
   ],
   [
     'ready',

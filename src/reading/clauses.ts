@@ -25,11 +25,8 @@ const GHOSTS = new Map<string, Item>(
 /** The rules that may lean on a clause of their own before them, a bit each by the frame's name. */
 const LEANS_ON = new Map(FRAMES.flatMap((r, k) => (r.ghost ? [[r.name, 1 << k]] : [])))
 
-/** The rules that lean only where something is counted or measured. */
-const COUNTED = FRAMES.reduce(
-  (bits, r, k) => (['load', 'feed', 'damage', 'patch', 'cover', 'weather'].includes(r.name) ? bits | (1 << k) : bits),
-  0,
-)
+/** The rules that lean only where something is counted or measured, a bit each. */
+const COUNTED = FRAMES.reduce((bits, r, k) => (r.leans ? bits | (1 << k) : bits), 0)
 
 /** A run of items as one rule explains it. */
 interface Candidate {
@@ -61,28 +58,15 @@ const isDated = (i: Item): boolean => i.date !== undefined
 const ON_SEVERAL = new Set<FrameName>(['patch', 'check', 'damage', 'cover', 'open', 'empty'])
 
 /** True where what a frame found is none: it leans on a clause before without an amount, or is told on several piles at once. */
-const isNone = (name: FrameName, found: Found, ghost: boolean, next: Item | undefined, second: Item | undefined): boolean => {
-  const { slots } = found
-  // "that's the last | three loads"
-  if (name === 'empty' && slots.pile === undefined && next?.num !== undefined) return true
-  // "one on shop, used up the tape"
-  const thing = has(next, 'filler') ? second : next
-  if (name === 'empty' && hasCat(thing, 'item')) return true
-  if (found.morePiles && !ON_SEVERAL.has(name)) return true
-  if (!ghost) return false
-  // "and 3 in barn" leans on the holes before; a length does not
-  if (name === 'damage' || name === 'patch') return slots.count === undefined
-  // "plastic on creek, 50x150 and 280 tires": weights counted, and no deed of their own
-  if (name === 'cover') return !found.several!.every(o => o.count !== undefined || o.widthFt !== undefined)
-  // "rain 1.25 fri, .4 sat"
-  if (name === 'weather') return slots.inches === undefined
-  return (
-    (name === 'load' || name === 'feed') &&
-    slots.count === undefined &&
-    slots.lb === undefined &&
-    slots.ft === undefined &&
-    slots.bare === undefined
-  )
+const isNone = (rule: Rule, found: Found, ghost: boolean, next: Item | undefined, second: Item | undefined): boolean => {
+  if (rule.name === 'empty') {
+    // "that's the last | three loads"
+    if (found.slots.pile === undefined && next?.num !== undefined) return true
+    // "one on shop, used up the tape"
+    if (hasCat(has(next, 'filler') ? second : next, 'item')) return true
+  }
+  if (found.morePiles && !ON_SEVERAL.has(rule.name)) return true
+  return ghost && rule.leans !== undefined && !rule.leans(found)
 }
 
 /** What it costs to read over a "but" with a pile before it and a deed behind it as one clause. */
@@ -126,7 +110,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
     for (const ghost of (leaning & bit) !== 0 ? ((opened & bit) !== 0 ? BOTH : LEANING) : PLAIN) {
       const pool = new Pool(ghost ? [GHOSTS.get(rule.ghost!)!, ...run] : run)
       const found = rule.frame(pool)
-      if (!found || isNone(rule.name, found, ghost, items[to], items[to + 1])) continue
+      if (!found || isNone(rule, found, ghost, items[to], items[to + 1])) continue
       // one deed has one day
       const { date, others } = takeDays(pool)
       pool.takeCat('person')

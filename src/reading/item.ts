@@ -74,7 +74,7 @@ export interface Meaning {
 }
 
 /** What of an item its neighbours may change. */
-type Change = Partial<Pick<Item, 'senses' | 'num' | 'unit' | 'text'>>
+export type Change = Partial<Pick<Item, 'senses' | 'num' | 'unit' | 'text'>>
 
 /** An item changed. Like all others it has every field, in one order: the frames look at them so often that it tells. */
 export const altered = (i: Item, more: Change): Item => ({

@@ -159,7 +159,7 @@ const HAD_TO = /\b(?:had to|tuvimos que|tuve que|tuvo que|tuvieron que)\b/
 const MAYBE = /^(?:might|may|maybe|could|thinking of|thinking about|quiza|quizas|a lo mejor|tal vez)$/i
 
 /** The mood of a clause's act: some frames look forward by nature, and a bare verb may order what is to be done. */
-export const settled = (mood: Mood, seg: Segment, items: Item[], from: number): Mood => {
+export const moodOfAct = (mood: Mood, seg: Segment, items: Item[], from: number): Mood => {
   const act = seg.act!
   // "might start another pile next week"
   if (mood === 'plan' && (act.frame === 'pile' || act.frame === 'box') && items.slice(from, seg.to).some(i => MAYBE.test(i.text)))
@@ -170,7 +170,8 @@ export const settled = (mood: Mood, seg: Segment, items: Item[], from: number): 
       .slice(from, seg.to)
       .map(i => i.text.toLowerCase())
       .join(' ')
-  // nobody orders what was to be done on a day that is past
-  const past = act.date?.explicit === true && act.date.ahead !== true && act.date.past !== act.date.future && act.slots.lb !== undefined
-  return mood === 'fact' && seg.order && !past && !HAD_TO.test(said()) ? 'order' : mood
+  // "feed fri 9.8k": pounds to a named day are told; "open spring friday" may still be to come, and a bill "this month" names no day
+  const { date } = act
+  const weighed = date?.explicit === true && date.ahead !== true && date.past !== date.future && act.slots.lb !== undefined
+  return mood === 'fact' && seg.order && !weighed && !HAD_TO.test(said()) ? 'order' : mood
 }

@@ -1,5 +1,5 @@
 import { FIELD_WORD } from './frames/field.ts'
-import { altered, has, hasCat, type Item, isVerb } from './item.ts'
+import { altered, type Change, has, hasCat, type Item, isVerb } from './item.ts'
 
 const CUT_IS = new Set(['v:take', 'v:break', 'what:tear'])
 const GOT_TO = /^g[eo]ts? to$/
@@ -28,24 +28,26 @@ const isUntil = (items: Item[], k: number): boolean => {
   )
 }
 
-/** The senses that are left for the item at `k` beside its neighbours; undefined where nothing is ruled out. */
-type Ruling = (items: Item[], k: number, i: Item) => string[] | undefined
+/** What becomes of the item at `k` beside its neighbours; undefined where it stays as it is. */
+type Ruling = (items: Item[], k: number, i: Item) => Change | undefined
 
-const FILLER = ['filler']
-const FED = ['v:feed']
-const PLAN = ['m:plan']
-const A_HEAD = ['per:head']
-const FILM = ['mat:barrier film']
-const ROLLED = ['v:roll']
-const LABEL = ['label']
-const STUTTER = ['filler']
-const OF_EACH = ['each']
-const PUT = ['v:put']
-const PLACE = ['where:place']
-const ON_TOP = ['where:place']
-const DRY = ['group:dry']
-const MESH = ['mat:mesh']
-const TIRES = ['mat:tires']
+const UNCOUNTED = { num: undefined, unit: undefined }
+
+const FILLER: Change = { senses: ['filler'] }
+const FED: Change = { senses: ['v:feed'] }
+const PLAN: Change = { senses: ['m:plan'] }
+const A_HEAD: Change = { senses: ['per:head'] }
+const FILM: Change = { senses: ['mat:barrier film'] }
+const ROLLED: Change = { senses: ['v:roll'] }
+const LABEL: Change = { senses: ['label'], ...UNCOUNTED }
+const STUTTER: Change = { senses: ['filler'], ...UNCOUNTED }
+const OF_EACH: Change = { senses: ['each'], ...UNCOUNTED }
+const PUT: Change = { senses: ['v:put'] }
+const PLACE: Change = { senses: ['where:place'] }
+const ON_TOP: Change = { senses: ['where:place'], text: 'top' }
+const DRY: Change = { senses: ['group:dry'] }
+const MESH: Change = { senses: ['mat:mesh'] }
+const TIRES: Change = { senses: ['mat:tires'] }
 
 const textAt = (items: Item[], k: number): string => items[k]?.text.toLowerCase() ?? ''
 
@@ -110,12 +112,12 @@ const BY_SENSE = new Map<string, Ruling>(
     // "3rd cut": which one it is, not what was done
     cutword: (items, k, i) =>
       i.senses.some(s => CUT_IS.has(s)) && (hasCat(items[k - 1], 'say') || items[k - 1]?.ordinal)
-        ? i.senses.filter(s => !CUT_IS.has(s))
+        ? { senses: i.senses.filter(s => !CUT_IS.has(s)) }
         : undefined,
     // "de la milpa de atras": where it grew, after the feed was named
     crop: (items, k, i) =>
       FIELD_WORD.test(textAt(items, k)) && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))
-        ? i.senses.filter(s => !s.startsWith('crop:'))
+        ? { senses: i.senses.filter(s => !s.startsWith('crop:')) }
         : undefined,
     'v:check': (items, k) => {
       const text = textAt(items, k)
@@ -170,6 +172,8 @@ const TEMPERATURE = /^(?:temps?|temperature|mercury|thermometer|temperatura|term
 
 /** Rulings on a number. */
 const ofNumber: Ruling = (items, k, i) => {
+  // "temp dropped to 14 last night"
+  if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { unit: 'degF' }
   if (isOutOf(items, k)) return LABEL
   // "no eleven eleven loads": said twice over
   if (i.unit === undefined && i.tokens[0]?.kind === 'word' && items[k + 1]?.num === i.num && items[k + 1]?.unit !== undefined)
@@ -180,8 +184,8 @@ const ofNumber: Ruling = (items, k, i) => {
   return i.num === 1 && HAULS.has(i.unit ?? '') && EACH.test(i.tokens[0]!.norm) && (items[k - 1]?.num ?? 0) >= 100 ? OF_EACH : undefined
 }
 
-/** What the item at `k` means beside what stands around it; most mean the same wherever they stand. */
-const meant = (items: Item[], k: number): string[] | undefined => {
+/** What the item at `k` becomes beside what stands around it; most mean the same wherever they stand. */
+const changed = (items: Item[], k: number): Change | undefined => {
   const i = items[k]!
   const counted = i.num === undefined ? undefined : ofNumber(items, k, i)
   if (counted) return counted
@@ -196,18 +200,6 @@ const meant = (items: Item[], k: number): string[] | undefined => {
 }
 
 const isBare = (i: Item): boolean => i.num !== undefined && i.unit === undefined && !i.ordinal
-
-/** What the item at `k` is beside its neighbours; undefined where it stays as it is. */
-const changed = (items: Item[], k: number): Item | undefined => {
-  const i = items[k]!
-  // "temp dropped to 14 last night"
-  if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return altered(i, { unit: 'degF' })
-  const senses = meant(items, k)
-  if (!senses) return undefined
-  // a label and "a batch" behind an amount count nothing
-  const uncounted = senses === LABEL || senses === OF_EACH || senses === STUTTER ? { num: undefined, unit: undefined } : undefined
-  return altered(i, { ...uncounted, ...(senses === ON_TOP && { text: 'top' }), senses })
-}
 
 /** "patched 2 of the 3": how many there are is no count of what was done. */
 const isOutOf = (items: Item[], k: number): boolean => {
@@ -225,10 +217,10 @@ const isOutOf = (items: Item[], k: number): boolean => {
 export const narrowed = (items: Item[]): Item[] => {
   let out = items
   for (let k = 0; k < items.length; k++) {
-    const item = changed(items, k)
-    if (!item) continue
+    const change = changed(items, k)
+    if (!change) continue
     if (out === items) out = [...items]
-    out[k] = item
+    out[k] = altered(items[k]!, change)
   }
   return out
 }

@@ -9,7 +9,7 @@ import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.t
 import { dateBack, distribute, finished, isCause, isPatched, parted, small, withWeather } from './join.ts'
 import { lend } from './lend.ts'
 import { covered, merge } from './merge.ts'
-import { moodOf, settled } from './mood.ts'
+import { moodOf, moodOfAct } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
 import { contrasted, ended, inParts, summed } from './overlap.ts'
@@ -183,7 +183,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       const mood = moodOf(run, from, seg, carried, found.at(-1)?.act.mood === 'fact')
       if (mood === 'hope' || mood === 'if' || mood === 'hearsay' || mood === 'plan')
         carried = mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan')) ? undefined : mood
-      seg.act.mood = settled(mood, seg, run, from)
+      seg.act.mood = moodOfAct(mood, seg, run, from)
       // "checked north, not one hole": the denial of harm is the finding
       if (mood === 'denial' && seg.act.frame === 'damage' && run.slice(seg.from, seg.to).some(i => has(i, 'v:check'))) {
         const { pile } = seg.act.slots

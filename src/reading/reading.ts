@@ -81,8 +81,8 @@ export interface Fix {
   among?: boolean
   /** What was told as one deed was another: the kind it becomes. */
   becomes?: 'spoil'
-  /** It names what it sets right: without it, it tells nothing. */
-  told?: boolean
+  /** It names the record that it sets right ("those 9 loads …"): where no such record is, it tells nothing. */
+  named?: boolean
   kind: 'undo' | 'change'
   slots: Record<string, unknown>
   /** Names a wrong value that is replaced, where said ("not corn"). */

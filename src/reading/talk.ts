@@ -5,6 +5,7 @@ import { isReason, LEADS_FIX, reasonAt, withoutReason } from './reason.ts'
 import { values, WAS } from './values.ts'
 
 const SAID = /^(?:said|wrote|typed|dije|puse|escribi)$/
+const IS = /^(?:was|were|is|era|eran|fue|fueron|son)$/
 const SHOULD = /\bshould|\b(?:eran|fueron|debian)\b/i
 const THOSE = /^(?:those|them|esos|esas|aquellos)$/i
 const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
@@ -12,23 +13,19 @@ const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|
 const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
 
-/** Words beyond the tables that a short message may set something right with. */
-const RIGHTS = new Set(
-  'measured again recounted remeasured checked misread miscounted mistyped typo fatfinger finger fingered wrong mal said wrote typed dije puse escribi was were is era eran fue fueron son mean sorry meant actually rather perdon digo bien *'.split(
-    ' ',
-  ),
-)
+/** How a short message may end that sets the one before right: "barn, sorry". */
+const MEANT = /^(?:i mean|sorry|i meant|actually|rather|perdon|digo|mas bien)$/
 
 /** False where nothing in a message can set right what was said before; most messages are let go here. */
 const mayFix = (all: Item[]): boolean => {
   let solid = 0
-  let cue = false
+  let cue = all[0]?.text === '*'
   for (const i of all) {
     if (hasCat(i, 'fix') || has(i, 'm:no') || has(i, 'v:call')) return true
-    cue ||= RIGHTS.has(i.tokens.at(-1)!.norm)
+    cue ||= SAID.test(i.tokens.at(-1)!.norm) || IS.test(i.tokens.at(-1)!.norm) || MEANT.test(i.text.toLowerCase())
     if (!isThin(i) && !has(i, 'stop')) solid++
   }
-  return cue && solid <= SHORT
+  return solid <= SHORT && (cue || reasonAt(all) > 0)
 }
 
 /** True where what follows a denied value, behind a pause, has nothing to set right: "3 tractors not 2, walt just showed up". */
@@ -190,22 +187,17 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   // "the haylage was 3": one of several that were told together
   const [one, two] = content.filter(i => !has(i, 'comma') && !has(i, 'filler'))
   const among = one && two && content.length <= 4 && hasCat(one, 'crop') && two.num !== undefined && !two.ordinal
-  if (
-    among &&
-    (two.unit === undefined || two.unit === 'load') &&
-    items.some(i => /^(?:was|were|is|era|eran|fue|fueron|son)$/.test(i.tokens.at(-1)?.norm ?? ''))
-  )
+  if (among && (two.unit === undefined || two.unit === 'load') && items.some(i => IS.test(i.tokens.at(-1)?.norm ?? '')))
     return { kind: 'change', slots: { number: two.num }, wrong: { crop: valueOf(one, 'crop') }, strength: 2, among: true }
   // "those 9 loads from this morning on creek, should have been 8"
   const turn = content.findIndex((i, k) => k > 0 && has(i, 'fix:make') && SHOULD.test(i.text))
   if (turn > 0 && THOSE.test(items[0]!.text) && content[turn + 1]?.num !== undefined) {
     const good = values(content.slice(turn))
     const bad = values(content.slice(0, turn))
-    return { kind: 'change', slots: good, wrong: bad.count === undefined ? {} : { number: bad.count }, strength: 3, told: true }
+    return { kind: 'change', slots: good, wrong: bad.count === undefined ? {} : { number: bad.count }, strength: 3, named: true }
   }
   const head = content.slice(0, 3)
-  const meant =
-    content.length <= 4 && /^(?:i mean|sorry|i meant|actually|rather|perdon|digo|mas bien)$/.test(content.at(-1)!.text.toLowerCase())
+  const meant = content.length <= 4 && MEANT.test(content.at(-1)!.text.toLowerCase())
   // "*barn": how a slip is set right in a chat
   const starred = all[0]?.text === '*' && content.length <= 3
   const misread = reasonAt(all) > 0

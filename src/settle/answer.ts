@@ -77,10 +77,10 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
   if (standsAlone(q, r.acts)) return undefined
   if (b.size > 12) return undefined
   // an answer is short: words that explain nothing make it something else
-  if (b.rest > (own ? 2 : 0) && !(b.leads && b.rest <= MOST_REASON) && q.slot !== 'about' && q.slot !== 'name') return undefined
+  if (b.rest > (own ? 2 : 0) && !(own && b.leads && b.rest <= MOST_REASON) && q.slot !== 'about' && q.slot !== 'name') return undefined
   const merge = r.acts.find(a => a.mood === 'fact' && a.frame === q.drafts[0]?.type)
   const code = q.ask.code
-  if (b.drop && !b.numbers.length && !b.piles.length && (b.rest <= 1 || b.leads === 'drop')) return { act: 'drop' }
+  if (b.drop && !b.numbers.length && !b.piles.length && (b.rest <= 1 || (own && b.leads === 'drop'))) return { act: 'drop' }
   if (b.pick !== undefined && b.rest <= 1 && q.choices.length && b.crops.length === 0 && !b.piles.length) {
     const real = q.choices.filter(ch => ch.act !== 'drop')
     const ch = b.pick === 'last' ? real.at(-1) : real[b.pick - 1]

@@ -51,16 +51,16 @@ export const ownRecent = (c: Context, hours: number): Logged[] => {
   return out
 }
 
-/** How long "4 more" goes on with the sender's own last load, and anything else with the last record of all, in ms. */
-const LOADS_GO_ON = 2 * HOUR
+/** How long "4 more" goes on with the sender's own last load or cover, and anything else with the last record of all, in ms. */
+const OWN_GOES_ON = 2 * HOUR
 const GOES_ON = HOUR / 4
 
-/** What somebody told last that a message may go on with: their own last load of two hours, or the last record of a quarter of an hour. */
+/** What somebody told last that a message may go on with: their own last load or cover of two hours, or the last record of a quarter of an hour. */
 export const lastTold = (book: Book, from: string, at: Instant): EventType | undefined => {
   for (let k = book.logged.length - 1; k >= 0; k--) {
     const l = book.logged[k]!
     const age = Date.parse(at) - Date.parse(l.at)
-    if (age > LOADS_GO_ON) return undefined
+    if (age > OWN_GOES_ON) return undefined
     if (l.by !== from || l.withdrawnBy !== undefined) continue
     // loads come one after another, and a cover is laid in pieces
     if (l.event.type === 'load' || l.event.type === 'cover') return l.event.type

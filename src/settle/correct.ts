@@ -97,6 +97,13 @@ const TAKES: Record<string, string[]> = {
   note: [],
 }
 
+/** A test that was told as moisture, in percent of the whole: its dry matter is not among the numbers that were said. */
+const wasWet = (e: Record<string, unknown>): boolean => {
+  const said = String(e.said ?? '')
+  const numbers = (said.match(/\d+(?:\.\d+)?/g) ?? []).map(Number)
+  return /\b(?:moist\w*|mst|wet|water|humedad|agua)\b/i.test(said) && !numbers.includes(Number(e.dmPct))
+}
+
 /** The slots that a correction would put into one event; undefined where it does not fit it. */
 export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unknown> | undefined => {
   const out: Record<string, unknown> = {}
@@ -114,7 +121,7 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
       // "fed 11k", "oops make that 12"
       const thousands = !tons && slot === 'lb' && (v as number) < 100 && Number(e.lb) >= 1000
       // "came back 60 moisture", "no wait 64": of what was told
-      const wet = slot === 'dmPct' && /\b(?:moist\w*|humedad|wet|water|agua)\b/i.test(String(e.said ?? ''))
+      const wet = slot === 'dmPct' && wasWet(e)
       out[slot] = wet ? 100 - (v as number) : tons ? (v as number) * LB_PER_TON : thousands ? (v as number) * 1000 : v
     } else if (k === 'strange' && e.type === 'pile') out.name = v
     else if (k === 'number2' || k === 'strange') continue

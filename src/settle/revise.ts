@@ -48,7 +48,7 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
   if (!list.length || (fix.among && list.length < 2)) return undefined
   const plain = r.acts.find(a => a.mood === 'fact' && a.full && clear(a))
   const hit = corrected(list, fix, r)
-  if (!hit) return fix.told ? nothing('answered', m('nothing-to-fix')) : undefined
+  if (!hit) return fix.named ? nothing('answered', m('nothing-to-fix')) : undefined
   if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
   // "ponle que fueron 4 botes de podrido": a whole report of another kind is no correction
   if (plain && plain.frame === 'spoil' && hit.was.event.type !== 'spoil' && hit.was.event.type !== 'feed') return undefined

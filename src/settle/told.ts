@@ -40,8 +40,8 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
     const d = draftOf(a, c)
     d.replaces = out.recorded.length || needs.length ? [] : replaces
     if (a.more) d.sure.push('more')
-    const now = out.recorded.reduce((t, e) => t + (e.type === 'load' ? (e.count ?? 0) : 0), 0)
-    const total = a.total && a.frame in COUNTED ? inAll(d, c, now) : undefined
+    const now = out.recorded.reduce((t, e) => t + (e.type === a.frame && 'count' in e ? (e.count ?? 0) : 0), 0)
+    const total = a.total && a.frame in IN_ALL ? inAll(d, c, now) : undefined
     if (total === 'told') continue
     if (total) {
       needs.push({ need: total, act: a })
@@ -156,14 +156,14 @@ const redundant = (a: Act, facts: Act[]): boolean => {
 }
 
 /** Kinds that are told in all, with what must be the same for the counts to be of one thing. */
-const COUNTED: Partial<Record<string, readonly string[]>> = { load: ['crop'], feed: ['unit'], cover: ['material', 'change'], patch: [] }
+const IN_ALL: Partial<Record<string, readonly string[]>> = { load: ['crop'], feed: ['unit'], cover: ['material', 'change'], patch: [] }
 
-/** "12 loads in all" where some are logged already; `told` where it is the sum of those and the `now` loads of this same message. */
+/** "12 loads in all" where some are logged already; `told` where it is the sum of those and the `now` of its kind in this same message. */
 const inAll = (d: Draft, c: Context, now: number): Need | 'told' | undefined => {
   const s = certain(c, { ...d, slots: { ...d.slots }, sure: [...d.sure, 'twice'] })
   if (!('event' in s)) return undefined
   const e = s.event as Event & Record<string, unknown>
-  const same = COUNTED[e.type]
+  const same = IN_ALL[e.type]
   if (!same || typeof e.count !== 'number' || typeof e.pile !== 'string') return undefined
   let logged = 0
   for (const l of c.book.byPile.get(e.pile) ?? []) {

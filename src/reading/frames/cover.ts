@@ -44,8 +44,7 @@ export const cover = (p: Pool): Found | undefined => {
     )
   const first = mats[0]
   const trailing = first ? p.items.slice(first.k + 1, first.k + 3) : []
-  // "mesh off lane", "plastic back 5 ft", "30 gravel bags on lane edge": no verb, but no doubt either
-  // "sheet is on", "net's on lane": the thing, a form of being, and on
+  // "mesh off lane", "sheet is on", "30 gravel bags on lane edge": no verb, but no doubt either
   const { isOn, gotOn, verbless } = laidWithout(p, mats, trailing, take < 0 && put < 0 && roll < 0)
   if (roll < 0 && bare < 0 && verb < 0 && pulled < 0 && !verbless && (mats.length === 0 || (take < 0 && put < 0 && base < 0)))
     return undefined
