@@ -38,6 +38,7 @@ const FED: Change = { senses: ['v:feed'] }
 const PLAN: Change = { senses: ['m:plan'] }
 const A_HEAD: Change = { senses: ['per:head'] }
 const FILM: Change = { senses: ['mat:barrier film'] }
+const PATCHED: Change = { senses: ['v:patch'] }
 const ROLLED: Change = { senses: ['v:roll'] }
 const LABEL: Change = { senses: ['label'], ...UNCOUNTED }
 const STUTTER: Change = { senses: ['filler'], ...UNCOUNTED }
@@ -126,6 +127,13 @@ const BY_SENSE = new Map<string, Ruling>(
       // "im not walkin to the creek": only on the way
       return /^walk(?:ed|in|ing|s)?$/.test(text) && textAt(items, k + 1) === 'to' ? FILLER : undefined
     },
+    // "hizo dos hoyos y yo los tapé": the holes, not the pile
+    'v:cover': (items, k) =>
+      /^tap(?:e|amos|o|aron)$/.test(items[k]!.tokens[0]!.norm) &&
+      /^l[oa]s$/.test(textAt(items, k - 1)) &&
+      items.slice(0, k).some(x => hasCat(x, 'what'))
+        ? PATCHED
+        : undefined,
     // "a couple loads before the rain": when, not what fell
     sky: (items, k) => (k > 1 && isUntil(items, k) && !items.slice(k + 1).some(x => x.num !== undefined) ? FILLER : undefined),
     // "scraped the dirt off the end of the barn pile": where

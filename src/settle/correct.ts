@@ -33,6 +33,16 @@ export const targets = (c: Context, fix: Fix): Logged[] => {
   return others.length ? lastOf(others) : mine
 }
 
+/** All that the crew told in this chat in the last twelve hours and that is in force, oldest first. */
+export const recentHere = (c: Context): Logged[] => {
+  const out: Logged[] = []
+  for (let k = c.book.logged.length - 1; k >= 0 && within(c, c.book.logged[k]!, 12); k--) {
+    const l = c.book.logged[k]!
+    if (l.withdrawnBy === undefined && l.source?.chat === c.message.chat) out.unshift(l)
+  }
+  return out
+}
+
 /** The slot that a bare number changes. */
 const numberSlot = (e: Record<string, unknown>, value: number): string | undefined => {
   switch (e.type) {

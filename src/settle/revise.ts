@@ -8,7 +8,7 @@ import { phrase } from '../saying/phrases.ts'
 import { openQuestions } from './answer.ts'
 import { certain } from './certain.ts'
 import type { Context } from './context.ts'
-import { corrected, targets } from './correct.ts'
+import { corrected, recentHere, targets } from './correct.ts'
 
 import { ask, clear, m, nothing, question, record, type Settled, withdraw } from './settled.ts'
 import { told } from './told.ts'
@@ -47,7 +47,8 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
   }
   if (!list.length || (fix.among && list.length < 2)) return undefined
   const plain = r.acts.find(a => a.mood === 'fact' && a.full && clear(a))
-  const hit = corrected(list, fix, r)
+  // "them 9 should have been 8": whoever told the 9
+  const hit = corrected(list, fix, r) ?? (fix.named ? corrected(recentHere(c), fix, r) : undefined)
   if (!hit) return fix.named ? nothing('answered', m('nothing-to-fix')) : undefined
   if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
   // "ponle que fueron 4 botes de podrido": a whole report of another kind is no correction

@@ -70,6 +70,8 @@ export const weather = (p: Pool): Found | undefined => {
   const bare = p.num([undefined])
   if (bare >= 0) {
     const clock =
+      // "about 3 tenths of rain" is no hour
+      Number.isInteger(p.items[bare]!.num) &&
       p.items[bare]!.num! <= 12 &&
       has(p.items[bare - 1], 'approx') &&
       (kind === 'hail' || p.items[bare + 1] === undefined || !hasCat(p.items[bare + 1], 'unit'))
