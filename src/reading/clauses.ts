@@ -45,8 +45,8 @@ const takeDays = (pool: Pool): { date?: Item; others: number } => {
   let date: Item | undefined
   for (let d = pool.find(isDated); d >= 0; d = pool.find(isDated)) {
     const i = pool.take(d)!
-    // "next year around aug 12": the day says it all
-    if (/\b(?:year|ano|año)\b/i.test(i.text) && pool.find(isDated) >= 0) continue
+    // "next year around aug 12", "next spring about may 20": the day says it all
+    if (/\b(?:year|spring|summer|fall|ano|año|primavera|verano)\b/i.test(i.text) && pool.find(isDated) >= 0) continue
     if (date?.date && i.date!.past !== date.date.past) others++
     if (!date || (date.date!.explicit === false && i.date!.explicit)) date = i
   }
@@ -69,15 +69,17 @@ const isNone = (rule: Rule, found: Found, ghost: boolean, next: Item | undefined
   return ghost && rule.leans !== undefined && !rule.leans(found)
 }
 
-/** What it costs to read over a "but" with a pile before it and a deed behind it as one clause. */
+/** What it costs to read over a "but" with a pile before it and a deed behind it as one clause; more where the first is denied. */
 const butIn = (items: Item[], from: number, to: number): number => {
   let pile = false
+  let denied = false
   let at = -1
   for (let k = from; k < to; k++) {
     const i = items[k]!
     if (at < 0 && has(i, 'but') && pile) at = k
-    else if (at >= 0 && isVerb(i)) return 3
+    else if (at >= 0 && isVerb(i)) return denied ? 8 : 3
     else if (hasCat(i, 'pile')) pile = true
+    else if (at < 0 && has(i, 'm:no')) denied = true
   }
   return 0
 }

@@ -11,7 +11,7 @@ export const isCause = (act: Act, items: readonly Item[], from: number, to: numb
 
 /** Hail that broke a cover at a time that is told, or of a size, is weather too. */
 export const withWeather = (acts: { act: Act; sentence: number }[]): void => {
-  if (acts.some(a => a.act.frame === 'weather')) return
+  if (acts.some(a => a.act.frame === 'weather' && a.act.slots.kind === 'hail')) return
   const at = acts.findIndex(
     a =>
       a.act.frame === 'damage' &&
@@ -23,6 +23,9 @@ export const withWeather = (acts: { act: Act; sentence: number }[]): void => {
   const { act, sentence } = acts[at]!
   const { inches } = act.slots
   delete act.slots.inches
+  // "wind 50 mph and golf ball hail last night": one breath, one day
+  const sky = acts[at - 1]
+  if (sky?.act.frame === 'weather' && sky.sentence === sentence && !sky.act.date) sky.act.date = act.date
   acts.splice(at, 0, {
     sentence,
     act: {

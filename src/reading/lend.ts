@@ -65,7 +65,11 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       }
       // "di 6 cucharones de shop y tire 1 podrido"
       const of =
-        before?.act.frame === 'feed' && before.sentence === sentence && before.act.slots.count !== undefined ? before.act : undefined
+        (before?.act.frame === 'feed' || (before?.act.frame === 'spoil' && act.frame === 'spoil')) &&
+        before.sentence === sentence &&
+        before.act.slots.count !== undefined
+          ? before.act
+          : undefined
       const unit = of?.slots.unit
       if (of && (act.frame === 'feed' || (act.frame === 'spoil' && unit !== undefined))) {
         Object.assign(act.slots, { count: act.slots.bare, ...(unit !== undefined && { unit }) })
@@ -96,6 +100,25 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
     if (before && act.leans && act.frame === 'damage' && before.act.frame === 'damage') {
       const { what, cause, animal } = before.act.slots
       Object.assign(act.slots, { what, cause, ...(animal !== undefined && { animal }) })
+    }
+    // "the wind left 2 tears and a loose edge on barn": one breath, one cause
+    if (
+      before &&
+      before.sentence === sentence &&
+      act.frame === 'damage' &&
+      before.act.frame === 'damage' &&
+      before.act.mood === act.mood &&
+      !before.act.implied &&
+      before.act.slots.what !== undefined &&
+      before.act.slots.what !== act.slots.what &&
+      act.slots.cause === 'unknown' &&
+      before.act.slots.cause !== 'unknown' &&
+      (before.act.slots.pile === undefined || act.slots.pile === undefined || before.act.slots.pile === act.slots.pile)
+    ) {
+      const { cause, animal, pile } = before.act.slots
+      Object.assign(act.slots, { cause, ...(animal !== undefined && { animal }) })
+      if (act.slots.pile !== undefined) before.act.slots.pile ??= act.slots.pile
+      else if (pile !== undefined) act.slots.pile = pile
     }
     // "6 loads corn to north then 4 more": what is not named again is the same feed
     if (
@@ -146,6 +169,8 @@ export const lend = (acts: { act: Act; sentence: number }[]): void => {
       before.act.slots.pile !== undefined &&
       before.act.slots.pile !== 'all' &&
       before.sentence === sentence &&
+      // "6 loads on creek and patched 2 holes": a pile that is being filled has no cover yet
+      !(before.act.frame === 'load' && (act.frame === 'damage' || act.frame === 'patch')) &&
       (act.frame === 'damage' ||
         act.frame === 'patch' ||
         act.frame === 'cover' ||

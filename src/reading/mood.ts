@@ -3,12 +3,14 @@ import { has, hasCat, type Item, isVerb } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Mood } from './reading.ts'
 
+const wordsOf = (items: Item[]): string => items.flatMap(i => i.tokens.map(t => t.norm)).join(' ')
+
 const LOOKS_LIKE = /^(?:looks?|lookin|looking|feels?) (?:like|to be)\b|^parece\b/
 const CAME = /\b(?:hail|rain|snow|thaw|ic)ed\b|\b(?:blew|froze|came|got|had|was|were|cayo|llovio|nevo|helo|hubo)\b/
 
 /** Words that begin with what the sky looks like, with nothing in them that came already. */
 const looksAhead = (items: Item[]): boolean => {
-  const run = items.flatMap(i => i.tokens.map(t => t.norm)).join(' ')
+  const run = wordsOf(items)
   return (
     LOOKS_LIKE.test(run) &&
     !CAME.test(run) &&
@@ -55,11 +57,17 @@ const isCondition = (items: Item[], k: number, seg: Segment): boolean => {
 }
 export const JUST_IN_CASE = /^(?:(?:just )?in case|por si|por si acaso)$/i
 
+const isToldVerb = (i: Item | undefined): boolean => i !== undefined && hasCat(i, 'v')
+
 /** Spanish "sí" typed as "si": behind "pero" and its day it affirms, "pero anoche si llovio". */
 const isYes = (items: Item[], k: number): boolean => {
   const i = items[k]!
   if (i.tokens[0]?.norm !== 'si') return false
   if (k === 0) return has(items[1], 'comma') || /í/.test(i.text)
+  // "viento si, 45 millas", "shop si lo chequie"
+  const before = items[k - 1]
+  const named = hasCat(before, 'sky') || hasCat(before, 'pile') || hasCat(before, 'crop') || hasCat(before, 'mat')
+  if (named && (has(items[k + 1], 'comma') || /^l[oae]s?$/i.test(items[k + 1]?.text ?? '') || isToldVerb(items[k + 1]))) return true
   let at = k - 1
   while (at > 0 && items[at]!.date) at--
   return has(items[at], 'but') || /í/.test(i.text)
@@ -102,13 +110,25 @@ const isAfterthought = (items: Item[], k: number, seg: Segment): boolean =>
 /** "putting the net on after lunch": on the way, not done. */
 const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm)
 
+/** A verb that tells what was done, and how much. */
+const tellsAmount = (items: Item[]): boolean => items.some(isVerb) && items.some(i => i.num !== undefined)
+
+const PASSED_BY =
+  /\b(?:went|slid|passed|stayed|slipped|tracked|headed|split|skirted)\b.*\b(?:of us|around us|past us|by us|other way|across the (?:river|road|valley))\b|\bse fue\b.*\b(?:lado|lejos|largo)\b/
 const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/i
 
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
   // "that hail looked nasty but it went right around us"
-  if (seg.act?.frame === 'weather' && Object.keys(seg.act.slots).length === 1 && items.some(i => MISSED_US.test(i.text))) return 'denial'
-  let mood: Mood = carried ?? 'fact'
+  if (
+    seg.act?.frame === 'weather' &&
+    Object.keys(seg.act.slots).length === 1 &&
+    (items.some(i => MISSED_US.test(i.text)) || PASSED_BY.test(wordsOf(items.slice(seg.from, seg.to))))
+  )
+    return 'denial'
+  // "hope the rain holds off, got 9 loads on creek"
+  const done = carried === 'hope' && tellsAmount(items.slice(seg.from, seg.to)) && has(items[seg.from - 1], 'comma')
+  let mood: Mood = done ? 'fact' : (carried ?? 'fact')
   for (let k = from; k < seg.to; k++) {
     const i = items[k]!
     // "nothing wrong" finds; "nothing fed yet" denies
@@ -164,6 +184,9 @@ export const moodOfAct = (mood: Mood, seg: Segment, items: Item[], from: number)
   // "might start another pile next week"
   if (mood === 'plan' && (act.frame === 'pile' || act.frame === 'box') && items.slice(from, seg.to).some(i => MAYBE.test(i.text)))
     return 'plan'
+  // "lo espero pal 25"
+  if (act.frame === 'harvest' && mood === 'hope' && act.date && items.slice(from, seg.to).some(i => /^esper(?:o|amos)$/i.test(i.text)))
+    return 'fact'
   if (FORWARD.has(act.frame) && mood !== 'denial' && mood !== 'hope' && mood !== 'hearsay') return 'fact'
   const said = () =>
     items

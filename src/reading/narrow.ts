@@ -28,6 +28,18 @@ const isUntil = (items: Item[], k: number): boolean => {
   )
 }
 
+/** True behind "after the", "since that", "despues de la", where neither a day nor a size is told with it. */
+const isSince = (items: Item[], k: number): boolean => {
+  const from = items.findLastIndex((x, j) => j < k && j >= k - 3 && AFTER.test(x.text.toLowerCase()))
+  return (
+    from > 0 &&
+    items.slice(from + 1, k).every(x => has(x, 'filler') && !x.date) &&
+    items[k + 1]?.date === undefined &&
+    !items.slice(from, k + 3).some(x => hasCat(x, 'stone'))
+  )
+}
+const AFTER = /^(?:after|since|despues de|despues del|tras|luego de)(?: (?:the|that|all that|this|la|el|esa|ese))?$/
+
 /** What becomes of the item at `k` beside its neighbours; undefined where it stays as it is. */
 type Ruling = (items: Item[], k: number, i: Item) => Change | undefined
 
@@ -43,15 +55,19 @@ const ROLLED: Change = { senses: ['v:roll'] }
 const LABEL: Change = { senses: ['label'], ...UNCOUNTED }
 const STUTTER: Change = { senses: ['filler'], ...UNCOUNTED }
 const OF_EACH: Change = { senses: ['each'], ...UNCOUNTED }
+const GOT: Change = { senses: ['v:buy'] }
 const PUT: Change = { senses: ['v:put'] }
 const PLACE: Change = { senses: ['where:place'] }
 const ON_TOP: Change = { senses: ['where:place'], text: 'top' }
 const DRY: Change = { senses: ['group:dry'] }
+const BUT: Change = { senses: ['but'] }
 const MESH: Change = { senses: ['mat:mesh'] }
 const TIRES: Change = { senses: ['mat:tires'] }
 
 const textAt = (items: Item[], k: number): string => items[k]?.text.toLowerCase() ?? ''
 
+const A_DOG = /^(?:el|los|un|unos|otro|otros|del|al|su|sus|mi|ese|esos)$/
+const OF_THINGS = /^(?:cosas?|things?|stuff)$/
 const EATERS = new Set(['they', 'herd', 'cows', 'heifers', 'group', 'girls', 'milkers'])
 const OFF_OR_ON = new Set(['off', 'off of', 'back', 'on', 'up', 'over'])
 const TRACKS = /^(?:tracks?|prints?|poop|huellas?)$/
@@ -66,6 +82,20 @@ const courtesy: Ruling = (items, k, i) =>
 const whole: Ruling = (items, k) =>
   has(items[k - 1], 'filler') && has(items[k + 1], 'where:place') && items.slice(k + 2).some(x => has(x, 'what:loose edge'))
     ? FILLER
+    : undefined
+
+/** "a 40x100 plastic came today": into the shed. */
+const delivered: Ruling = (items, k) =>
+  k < 5 &&
+  (hasCat(items[k - 1], 'mat') || hasCat(items[k - 1], 'item')) &&
+  items.slice(0, k).some(x => x.num !== undefined || x.sides) &&
+  (items[k + 1] === undefined ||
+    items[k + 1]!.date !== undefined ||
+    has(items[k + 1], 'unit:in') ||
+    has(items[k + 1], 'and') ||
+    has(items[k + 1], 'comma') ||
+    has(items[k + 1], 'stop'))
+    ? GOT
     : undefined
 
 /** "we'll", "he'll": typed with its apostrophe it is no other word. */
@@ -96,11 +126,15 @@ const BY_WORD = new Map<string, Ruling>(
     film: (items, k) => (has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic') ? FILM : undefined),
     // "through sixteen tires off", heard for threw
     through: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
+    // "30 gravel bags came"
+    came: delivered,
     // "126 milking and 18 dry"
     dry: (items, k) =>
       items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')) ? DRY : undefined,
     // "tires rolled off": nobody rolled a sheet
     off: (items, k) => (has(items[k - 1], 'v:roll') && has(items[k - 2], 'mat:tires') ? FILLER : undefined),
+    // "un pero" is heard for a dog; "pero el aire" is but
+    pero: (items, k) => (A_DOG.test(textAt(items, k - 1)) ? undefined : BUT),
     // dictation's "mess" is the mesh where it is laid or lifted, and "tired" are tires where they are counted
     mess: (items, k) => (OFF_OR_ON.has(textAt(items, k + 1)) && items.slice(0, k).some(x => hasCat(x, 'v')) ? MESH : undefined),
     tired: (items, k) => (items[k - 1]?.num !== undefined ? TIRES : undefined),
@@ -135,7 +169,9 @@ const BY_SENSE = new Map<string, Ruling>(
         ? PATCHED
         : undefined,
     // "a couple loads before the rain": when, not what fell
-    sky: (items, k) => (k > 1 && isUntil(items, k) && !items.slice(k + 1).some(x => x.num !== undefined) ? FILLER : undefined),
+    // "walked the covers after that rain"
+    sky: (items, k) =>
+      k > 1 && (isUntil(items, k) || isSince(items, k)) && !items.slice(k + 1).some(x => x.num !== undefined) ? FILLER : undefined,
     // "scraped the dirt off the end of the barn pile": where
     'thing:gone': (items, k) =>
       /^(?:the )?end of/.test(textAt(items, k)) && (has(items[k - 1], 'off') || has(items[k - 1], 'on')) ? FILLER : undefined,
@@ -152,6 +188,8 @@ const BY_SENSE = new Map<string, Ruling>(
     animal: (items, k) => (TRACKS.test(textAt(items, k + 1)) ? FILLER : undefined),
     'm:plan': (items, k) => {
       const text = textAt(items, k)
+      // "la comida de la mañana"
+      if (/^ma(?:ñ|n)ana$/.test(text) && textAt(items, k - 1) === 'la') return FILLER
       // "la cara va a 8 metros"; "wind got to 48": reached, no plan
       return items[k + 1]?.num !== undefined && (/^van? a$/.test(text) || GOT_TO.test(text)) ? FILLER : undefined
     },
@@ -183,6 +221,8 @@ const ofNumber: Ruling = (items, k, i) => {
   // "temp dropped to 14 last night"
   if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { unit: 'degF' }
   if (isOutOf(items, k)) return LABEL
+  // "apunta 2 cosas"
+  if (isBare(i) && OF_THINGS.test(textAt(items, k + 1))) return LABEL
   // "no eleven eleven loads": said twice over
   if (i.unit === undefined && i.tokens[0]?.kind === 'word' && items[k + 1]?.num === i.num && items[k + 1]?.unit !== undefined)
     return STUTTER

@@ -77,6 +77,8 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       return { from: i, to: i + 1, value: t.value }
     }
     const f = fraction(t)
+    // "1/2 a wagon"
+    if (f !== undefined && f < 1 && /^an?$/.test(normAt(tokens, i + 1))) return { from: i, to: i + 2, value: f }
     if (f !== undefined) return { from: i, to: i + 1, value: f, ...marked(t) }
     const feet = /^(\d+(?:\.\d+)?)\s?['’′](?:\s?(\d+(?:\.\d+)?))?/.exec(t.text)
     if (feet) return { from: i, to: i + 1, value: Number(feet[1]) + Number(feet[2] ?? 0) / 12, feet: true }

@@ -83,6 +83,8 @@ const WEIGHTS: Record<string, number> = {
   stone: 2,
 }
 
+const THEN = /^(?:then|and then|luego|y luego|despues)$/i
+
 /** The items of one clause, and which of them a frame has used. */
 export class Pool {
   readonly items: Item[]
@@ -175,6 +177,8 @@ export class Pool {
     for (let k = at - 1; k >= 0; k--) {
       const i = this.items[k]!
       if (has(i, 'off') && has(i, 'on')) return 'on'
+      // "on there then the chopper quit"
+      if (has(i, 'and') && THEN.test(i.text)) return undefined
       // "another 3 loads for creek"
       if (has(i, 'off') && i.text === 'for') return 'on'
       if (has(i, 'off')) return 'off'

@@ -29,7 +29,7 @@ export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['during the night, in the night, through the night, in the middle of the night', day(-1), 'night'],
   ['last evening, last eve', day(-1), 'evening'],
   ['day before yesterday, day before yest, day before yday, day b 4 yesterday', day(-2)],
-  ['night before last', day(-2), 'night'],
+  ['night before last, nite before last, night b4 last, nite b4 last', day(-2), 'night'],
   ['other day', { as: 'shift', n: -3, unit: 'day', loose: true }],
   ['other night', { as: 'shift', n: -3, unit: 'day', loose: true }, 'night'],
   ['tomorrow, tmrw, tmw, tmrrw, tomorow, tommorow, tommorrow, tomorro, tomarrow, tmr, tmro, tomorrows, 2 morrow, 2 moro, 2 morow', own(1)],

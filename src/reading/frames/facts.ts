@@ -29,7 +29,7 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
       const top = valueOf(next, 'dim') !== 'width' ? -1 : led >= 0 ? led : after
       const isTop = top >= 0 && p.free(top) && isTopWord(p.items[top])
       const d = isTop ? 'top' : valueOf(next, 'dim')!
-      if (!key[d]) continue
+      if (!key[d] || out[key[d]!] !== undefined) continue
       out[key[d]!] = v
       p.take(k)
       p.take(at)
@@ -41,7 +41,7 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     const prev = p.items[prevAt]
     if (prev && hasCat(prev, 'dim') && p.free(prevAt) && !(has(prev, 'with') && hasCat(next, 'dim'))) {
       const d = valueOf(prev, 'dim')!
-      if (!key[d]) continue
+      if (!key[d] || out[key[d]!] !== undefined) continue
       out[key[d]!] = v
       p.take(k)
       p.take(prevAt)
@@ -74,7 +74,7 @@ const topBefore = (p: Pool, k: number): number => {
   return j >= 0 && p.free(j) && isTopWord(p.items[j]) ? j : -1
 }
 
-const isTopWord = (i: Item | undefined): boolean => /^(?:top|arriba)$/.test(i?.text.toLowerCase() ?? '')
+const isTopWord = (i: Item | undefined): boolean => /^(?:top|on top|at the top|up top|arriba)$/.test(i?.text.toLowerCase() ?? '')
 
 const textOf = (items: Item[]): string => items.map(i => i.text.toLowerCase()).join(' ')
 
@@ -193,7 +193,7 @@ export const box = (p: Pool): Found | undefined => {
   else {
     // the words before the verb, with a word for a box among them
     let k = 0
-    while (k < hold && NOT_NAME.test(p.items[k]!.tokens[0]!.norm)) k++
+    while (k < hold && (NOT_NAME.test(p.items[k]!.tokens[0]!.norm) || has(p.items[k], 'and') || has(p.items[k], 'comma'))) k++
     const run = p.items.slice(k, hold).filter(i => !has(i, 'comma'))
     const boxed = run.some(i => has(i, 'unit:load') || has(i, 'unit:bucket'))
     if (!run.length || (!boxed && !run.every(i => i.senses.length === 0)) || run.some(i => i.num !== undefined || hasCat(i, 'pile')))

@@ -120,7 +120,9 @@ export const spoil = (p: Pool): Found | undefined => {
     if (p.num(['bucket', 'load', 'lb', 'ton', 'ft', 'in']) < 0) return undefined
   } else p.take(verb >= 0 ? verb : take)
   if (bad < 0 && (p.cat('mat') >= 0 || p.cat('crop') >= 0)) return undefined
-  if (bad < 0 && p.num(['bucket', 'load', 'lb', 'ton', 'ft', 'in']) < 0) return undefined
+  // "3 buckets of spoiled yesterday and today another 2"
+  const leans = verb >= 0 && p.items[verb]!.ghost === true
+  if (bad < 0 && p.num(['bucket', 'load', 'lb', 'ton', 'ft', 'in']) < 0 && !(leans && p.sense('more') >= 0)) return undefined
   // "took 2' off, 1 bkt spoild": what was taken before the pause was not spoiled
   const ft = p.num(['ft', 'in'])
   const counted = p.num(['bucket', 'load'])
@@ -136,7 +138,7 @@ export const spoil = (p: Pool): Found | undefined => {
   vagueUnit(p, out)
   if (takeVague(p)) out.vague = true
   // "di 6 cucharones y tire 1 podrido": of what was counted before
-  const bare = amount(out.slots) || bad < 0 ? -1 : p.num([undefined], i => i.num! < 100)
+  const bare = amount(out.slots) || (bad < 0 && !leans) ? -1 : p.num([undefined], i => i.num! < 100)
   if (bare >= 0) {
     out.slots.bare = p.take(bare)!.num
     out.vague = true

@@ -65,6 +65,9 @@ export const damage = (p: Pool): Found | undefined => {
     p.items.slice(0, lift).every(isThin) &&
     /^lift/.test(p.items[lift]!.tokens[0]!.norm)
   if (byHand) return undefined
+  if (isTwoKinds(p)) return undefined
+  // "pulled the mesh off barn and saw 3 holes": two deeds
+  if (broke < 0 && animal < 0 && laysBefore(p, what)) return undefined
   // "wind 40 mph" is weather; wind at a sheet is damage
   const hole = p.find(i => has(i, 'what:hole'))
   const tear = p.find(i => has(i, 'what:tear'))
@@ -99,7 +102,9 @@ export const damage = (p: Pool): Found | undefined => {
     p.items.slice(0, pause).every(i => hasCat(i, 'sky') || i.date !== undefined || isThin(i))
   )
     out.bias! -= 3
-  const cause = p.find(i => hasCat(i, 'cause') || has(i, 'sky:hail') || has(i, 'sky:wind') || has(i, 'sky:freeze'))
+  // "no hail, but the wind lifted the edge": what is denied did no harm
+  const but = p.items.findIndex((i, k) => has(i, 'but') && p.items.slice(0, k).some(x => has(x, 'm:no')))
+  const cause = p.find(i => hasCat(i, 'cause') || has(i, 'sky:hail') || has(i, 'sky:wind') || has(i, 'sky:freeze'), Math.max(0, but))
   if (cause >= 0) {
     const i = p.take(cause)!
     const c = valueOf(i, 'cause') ?? (has(i, 'sky:hail') ? 'hail' : has(i, 'sky:wind') ? 'wind' : 'ice')
@@ -191,6 +196,38 @@ export const damage = (p: Pool): Found | undefined => {
   return out
 }
 
+const KINDS_OF_HARM = ['what:hole', 'what:tear', 'what:water']
+/** "2 tears and a loose edge": harm of two kinds, the second behind its "and". */
+const isTwoKinds = (p: Pool): boolean => {
+  const first = p.find(i => KINDS_OF_HARM.some(s => has(i, s)) && !hasCat(i, 'v'))
+  if (first < 0) return false
+  const kind = whatOf(p.items[first]!)
+  return (
+    p.find((i, k) => {
+      if (
+        k < first + 2 ||
+        !hasCat(i, 'what') ||
+        hasCat(i, 'v') ||
+        whatOf(i) === kind ||
+        (has(i, 'where:place') && !/\s/.test(i.text.trim()))
+      )
+        return false
+      const lead = p.items[k - 1]
+      const own = i.num !== undefined || /^(?:an?|una?)$/i.test(lead?.text ?? '')
+      const at = /^(?:an?|una?)$/i.test(lead?.text ?? '') ? k - 2 : k - 1
+      return own && (has(p.items[at], 'and') || has(p.items[at], 'comma'))
+    }) >= 0
+  )
+}
+
+/** A verb of laying or taking, what it took, and an "and", all before what was found. */
+const laysBefore = (p: Pool, what: number): boolean => {
+  const verb = p.find(i => has(i, 'v:take') || has(i, 'v:put') || has(i, 'v:cover') || has(i, 'v:roll'))
+  if (verb < 0 || what < verb) return false
+  const mat = p.find((i, k) => k > verb && hasCat(i, 'mat'))
+  return mat > verb && what > mat && p.items.slice(mat, what).some(i => has(i, 'and'))
+}
+
 /** True where one of the clause's verbs of breaking is of this kind. */
 const brokeBy = (p: Pool, verbs: RegExp): boolean => p.items.some(i => has(i, 'v:break') && verbs.test(i.tokens.map(t => t.norm).join(' ')))
 
@@ -201,73 +238,4 @@ const nearWhat = (p: Pool, k: number, whats: number[]): boolean => {
     if (w < k && k - w <= 2) return true
   }
   return false
-}
-
-/** Holes closed. */
-export const patch = (p: Pool): Found | undefined => {
-  const out: Found = { slots: {}, full: false, bias: 0 }
-  const verb = p.sense('v:patch')
-  const base = verb < 0 ? p.sense('b:patch') : -1
-  if (verb < 0 && base < 0) return undefined
-  // Spanish "tapar" is to cover and to patch: only holes or tape make it a patch
-  const covers = verb >= 0 && has(p.items[verb], 'v:cover')
-  const what = p.find(i => has(i, 'what:hole') || has(i, 'what:tear') || has(i, 'what:loose edge'))
-  const tape = p.find(i => has(i, 'item:patch tape'))
-  if (covers && what < 0 && tape < 0) return undefined
-  // "put the tape on the face": to measure it
-  if (base >= 0 && tape === base && what < 0 && p.sense('thing:face', 'dim:width', 'dim:length', 'dim:height') >= 0) return undefined
-  if (p.find(i => i.sides !== undefined || has(i, 'mat:tires')) >= 0) return undefined
-  // "patched 3 holes and put the mesh back on" is two deeds
-  const relaid = p.find(
-    (i, k) => has(i, 'v:put') && k > Math.max(verb, base) && p.items.slice(k).some(x => has(x, 'mat:mesh') || has(x, 'mat:tires')),
-  )
-  // "patched shop, found 2 more holes on barn": the second is told anew
-  const anew = p.find(
-    (i, k) => has(i, 'v:break') && k > Math.max(verb, base) && p.items.slice(Math.max(verb, base), k).some(x => has(x, 'comma')),
-  )
-  // "cats clawed a dozen holes in barn and I taped em all up": the harm is told before
-  const told =
-    verb > 1 &&
-    p.items.slice(0, verb).some(i => has(i, 'v:break') || hasCat(i, 'animal')) &&
-    p.items.slice(0, verb).some(i => has(i, 'and') || has(i, 'comma'))
-  if (verb >= 0 && (relaid >= 0 || anew >= 0 || told)) out.bias! -= 4
-  p.take(verb >= 0 ? verb : base)
-  // "put tape on 3 holes"
-  out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put', 'v:have', 'v:buy') >= 0)
-  if (what < 0 && (tape >= 0 || /^taped$/.test(p.items[Math.max(verb, base)]!.text.toLowerCase()))) out.tape = true
-  const n = p.find(i => i.num !== undefined && (hasCat(i, 'what') || i.unit === undefined))
-  if (n >= 0) {
-    const i = p.take(n)!
-    out.slots.count = i.num
-    if (has(i, 'range')) out.vague = true
-  }
-  if (takeVague(p)) out.vague = out.slots.count === undefined ? undefined : out.vague
-  takePile(p, out)
-  const where = takeWhere(p)
-  if (where) out.slots.where = where
-  p.takeAll(
-    'what:hole',
-    'what:tear',
-    'what:loose edge',
-    'item:patch tape',
-    'mat:plastic',
-    'mat:mesh',
-    'v:put',
-    'with',
-    'v:cover',
-    'sky:hail',
-    'each',
-    'thing:covers',
-    'v:patch',
-    'cause:hail',
-    'cause:wind',
-    'sky:wind',
-    'v:break',
-    'find:good',
-  )
-  p.takeCat('animal')
-  takeColour(p)
-  out.full = true
-  out.bias! += 0.5
-  return out
 }

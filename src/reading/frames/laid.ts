@@ -8,6 +8,18 @@ export interface Mat {
   k: number
 }
 
+/** "50x150 plastic and 295 tires on": nothing but what is laid, how big and how many, and "on" behind it. */
+const isListOn = (p: Pool, last: Mat | undefined): boolean =>
+  last !== undefined &&
+  /^(?:on|up|down)$/i.test(p.items[last.k + 1]?.text ?? '') &&
+  p.items.slice(last.k + 2).every(i => isThin(i) || hasCat(i, 'pile') || i.date !== undefined) &&
+  p.items
+    .slice(0, last.k + 1)
+    .every(i => isThin(i) || has(i, 'and') || i.ghost || hasCat(i, 'mat') || i.sides !== undefined || isBareNumber(i)) &&
+  p.items.slice(0, last.k).some(i => i.sides !== undefined || i.num !== undefined)
+
+const isBareNumber = (i: Item): boolean => i.num !== undefined && i.unit === undefined && !i.ordinal
+
 /**
  * Whether a clause tells without a verb of its own that something lies on a pile, or off it: "mesh off lane", "sheet is on", "30 bags on
  * lane edge".
@@ -61,6 +73,7 @@ export const laidWithout = (
   const verbless =
     given ||
     listed ||
+    isListOn(p, laid) ||
     gotOn ||
     second ||
     (first !== undefined &&

@@ -1,4 +1,4 @@
-import { hasCat, valueOf } from '../item.ts'
+import { has, hasCat, valueOf } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { takeCrop } from './crop.ts'
 import { type Found, inLb, takeColour, takePile } from './slots.ts'
@@ -22,13 +22,16 @@ export const ration = (p: Pool): Found | undefined => {
   // "46 lb corn silage and 20 lb haylage a head": a feed each
   const fed =
     perHead >= 0 && isUncounted(p)
-      ? p.items.map((i, k) => ({ i, k })).filter(({ i, k }) => i.unit === 'lb' && hasCat(p.items[k + 1], 'crop') && k < perHead)
+      ? p.items
+          .map((i, k) => ({ i, k }))
+          .filter(({ i, k }) => i.unit === 'lb' && hasCat(p.items[k + (has(p.items[k + 1], 'off') ? 2 : 1)], 'crop'))
       : []
   if (fed.length === 2) {
     for (const { i, k } of fed) {
-      out.several = [...(out.several ?? []), { lbPerHead: inLb(i), crop: valueOf(p.items[k + 1], 'crop') }]
+      const of = has(p.items[k + 1], 'off') ? k + 2 : k + 1
+      out.several = [...(out.several ?? []), { lbPerHead: inLb(i), crop: valueOf(p.items[of], 'crop') }]
       p.take(k)
-      p.take(k + 1)
+      p.take(of)
     }
     p.takeAll('per:head', 'and')
   } else if (perHead >= 0) {

@@ -1,4 +1,4 @@
-import { has, hasCat, valueOf } from '../item.ts'
+import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { isLaidOn } from './sheets.ts'
 import { type Found, takeColour, takeVague } from './slots.ts'
@@ -22,6 +22,8 @@ const lacking = (p: Pool): Found | undefined => {
   return { slots: { item, change: 'have', count: 0 }, full: true, bias: 1 }
 }
 
+const itemOf = (i: Item | undefined): string | undefined => (i ? (valueOf(i, 'mat') ?? valueOf(i, 'item')) : undefined)
+
 const TWO = /^(?:to|too)$/
 const UNSIZED = new Set(['tires', 'gravel bags', 'gravel', 'dirt'])
 
@@ -44,6 +46,15 @@ export const supply = (p: Pool): Found | undefined => {
   const sheet = p.find(i => hasCat(i, 'mat') && !UNSIZED.has(valueOf(i, 'mat')!))
   const sides = thing < 0 || sheet === thing ? p.find(i => i.sides !== undefined) : -1
   if (thing < 0 && sides < 0) return undefined
+  // "a 40x100 plastic and 6 rolls of tape": an item each
+  const second = p.find(
+    (i, k) =>
+      k > thing && (hasCat(i, 'mat') || hasCat(i, 'item')) && itemOf(i) !== itemOf(p.items[thing]) && p.items[k - 1]?.num !== undefined,
+  )
+  if (thing >= 0 && second > thing && p.items.slice(thing, second).some(i => has(i, 'and') || has(i, 'comma'))) return undefined
+  // "used 4 rolls of tape, we have 6 left"
+  const verbs = p.items.flatMap((i, k) => (has(i, 'v:use') || has(i, 'v:have') || has(i, 'v:buy') ? [k] : []))
+  if (verbs.some((k, n) => n > 0 && p.items.slice(verbs[n - 1], k).some(i => has(i, 'and') || has(i, 'comma')))) out.bias! -= 3
   // "used 40 bags around the bottom" is laid on
   if (use >= 0 && p.find(x => has(x, 'prepWhere') && /^(?:around|along|alrededor)$/.test(x.text.toLowerCase())) >= 0) return undefined
   // "got the 50x150 pulled over": what was got is done

@@ -2,6 +2,7 @@ import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { type Found, takeColour } from './slots.ts'
 
+const ONLY = /^(?:just|jst|only|nomas|solo|solamente|nada mas)$/i
 const SIZES = /^stone:/
 
 /** "12 below", "10 grados bajo cero" lie on the other side of zero, °F. */
@@ -36,6 +37,10 @@ export const weather = (p: Pool): Found | undefined => {
     ) >= 0
   )
     out.bias! -= 2
+  // "an inch of rain and no wind to speak of", "no granizo nomas llovio"
+  const apart = p.find((i, k) => k > sky && hasCat(i, 'sky') && !has(i, `sky:${kind}`))
+  if (apart > sky && p.items.slice(sky + 1, apart).some(i => has(i, 'm:no') || ONLY.test(i.text))) return undefined
+  if (apart > sky && has(p.items[sky - 1], 'm:no') && p.num(['in', 'mph', 'ft', undefined]) > sky) return undefined
   // "esta saliendo caliente el shop": the feed, not the day
   if (kind === 'heat' && p.cat('pile') >= 0 && p.num(['degF', undefined]) < 0) return undefined
   // "blowing": a verb alone is not yet weather without a speed or a time

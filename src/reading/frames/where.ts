@@ -23,6 +23,8 @@ export const takeWhere = (p: Pool, allowUnknown = true, not?: RegExp, start = 0)
       continue
     // "out n stomped 5 holes": and
     if (i.text.toLowerCase() === 'n' && p.items[k + 1] && !has(p.items[k + 1], 'where:place') && !has(p.items[k + 1], 'comma')) continue
+    // "2 tears n | a loose edge"
+    if (/^n$/i.test(i.text) && p.items[k + 1] === undefined && hasCat(p.items[k - 1], 'what')) continue
     // "walked right up on it"
     if (i.text.toLowerCase() === 'right' && (has(p.items[k + 1], 'on') || has(p.items[k + 1], 'off') || has(p.items[k + 1], 'prepWhere')))
       continue
