@@ -53,6 +53,9 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))
   )
     return true
+  // "any tires on creek"
+  const any = items.find(i => !isThin(i) || i.text.toLowerCase() === 'any')
+  if (any && /^any$/i.test(any.text) && !items.some(i => hasCat(i, 'v') && !has(i, 'v:break') && !has(i, 'v:have'))) return true
   const { says, telling } = cuesIn(items)
   if (says) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')

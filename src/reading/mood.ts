@@ -47,6 +47,10 @@ const affirms = (items: Item[], at: number, seg: Segment): boolean => {
   return deniesTelling(items, at)
 }
 
+/** "no, gauge says 1.4": what was said before is wrong; nothing is denied of what follows. */
+const isAnswer = (items: Item[], k: number): boolean =>
+  k === 0 && has(items[1], 'comma') && /^(?:no|nope|nah|nel|nop)$/.test(items[0]!.tokens[0]!.norm) && items[0]!.tokens.length === 1
+
 const NONE_OF = /^(?:ni |no )/i
 
 /** A word of condition that rules the clause: in it, or at the head of the sentence. "25 more tires on, in case it blows" is done. */
@@ -143,7 +147,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'm:hope')) return 'hope'
     // "si, di 11 mil": yes, not if
     if (has(i, 'm:if') && isCondition(items, k, seg) && !isYes(items, k) && seg.act?.frame !== 'open') return 'if'
-    if (has(i, 'm:no') && !affirms(items, k, seg) && !(!inside && isLeftBehind(items, k, seg))) mood = 'denial'
+    if (has(i, 'm:no') && !isAnswer(items, k) && !affirms(items, k, seg) && !(!inside && isLeftBehind(items, k, seg))) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
     if (has(i, 'm:tell') && mood === 'fact' && isHearsay(items, k, seg)) mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later

@@ -67,6 +67,7 @@ const TIRES: Change = { senses: ['mat:tires'] }
 const textAt = (items: Item[], k: number): string => items[k]?.text.toLowerCase() ?? ''
 
 const A_DOG = /^(?:el|los|un|unos|otro|otros|del|al|su|sus|mi|ese|esos)$/
+const OF_WHOLE = /^(?:way|time|day|night|week|morning|bunch|family|place|crew|herd|house|farm|world|couch|load|damn|darn)$/
 const OF_THINGS = /^(?:cosas?|things?|stuff)$/
 const EATERS = new Set(['they', 'herd', 'cows', 'heifers', 'group', 'girls', 'milkers'])
 const OFF_OR_ON = new Set(['off', 'off of', 'back', 'on', 'up', 'over'])
@@ -80,7 +81,8 @@ const courtesy: Ruling = (items, k, i) =>
   k === 0 && has(i, 'find:good') && items.slice(2).some(x => isVerb(x) && !has(x, 'v:check')) ? FILLER : undefined
 /** "the whole north edge is loose", heard as a hole. */
 const whole: Ruling = (items, k) =>
-  has(items[k - 1], 'filler') && has(items[k + 1], 'where:place') && items.slice(k + 2).some(x => has(x, 'what:loose edge'))
+  has(items[k - 1], 'filler') &&
+  ((has(items[k + 1], 'where:place') && items.slice(k + 2).some(x => has(x, 'what:loose edge'))) || OF_WHOLE.test(textAt(items, k + 1)))
     ? FILLER
     : undefined
 

@@ -3,9 +3,10 @@ import { absorbed } from './absorbed.ts'
 import { readAsk } from './asks.ts'
 import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
+import { dailyFeed } from './daily.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
-import { type DateItem, has, hasCat, type Item, isVerb, valueOf } from './item.ts'
+import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { dateBack, distribute, finished, isCause, isPatched, parted, small, withWeather } from './join.ts'
 import { lend } from './lend.ts'
 import { covered, merge } from './merge.ts'
@@ -13,7 +14,7 @@ import { moodOf, moodOfAct } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
 import { contrasted, ended, inParts, summed } from './overlap.ts'
-import { isThin, isThing, weightOf } from './pool.ts'
+import { weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { withoutReason } from './reason.ts'
@@ -23,6 +24,7 @@ import { sentences } from './sentences.ts'
 import { bareFix, fixOf } from './talk.ts'
 import { spellOut } from './taught.ts'
 import { tokenise } from './tokens.ts'
+import { unplaced } from './unplaced.ts'
 import { wholeMessage } from './wholeMessage.ts'
 import { wordy } from './wordy.ts'
 
@@ -66,14 +68,6 @@ const toldFirst = (run: Item[], mark: boolean): number => {
       return k + 1
   }
   return 0
-}
-
-/** "fri 9900": a day and pounds, and nothing else. */
-const dayAmount = (items: Item[]): { date: DateItem; num: number } | undefined => {
-  const rest = items.filter(i => !isThin(i) && !has(i, 'and') && !has(i, 'comma'))
-  const date = rest.find(i => i.date)?.date
-  const num = rest.find(i => i.num !== undefined && i.unit === undefined)?.num
-  return rest.length === 2 && date && num !== undefined && num >= 1000 ? { date, num } : undefined
 }
 
 const TRADE = /^(?:pile|crop|v|mat|what|cause|animal|sky|unit|thing|find|box):/
@@ -149,6 +143,14 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       // a question tells nothing, but "7 loads on creek, how many is that?" would: only clauses before it in other sentences count
       else continue
     }
+    const days = dailyFeed(run)
+    if (days) {
+      for (const act of days) {
+        found.push({ act, sentence: n })
+        explained += act.used
+      }
+      continue
+    }
     if (run.length > 70) {
       unread += run.reduce((t, i) => t + (i.senses.length ? 0.3 : 1), 0)
       continue
@@ -156,21 +158,13 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     carried = undefined
     let from = 0
     let lost = 0
-    const waiting: { date: DateItem; num: number }[] = []
     let culprit: Item | undefined
     const first = found.length
     const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
-        const day = dayAmount(run.slice(seg.from, seg.to))
-        if (day) {
-          waiting.push(day)
-          continue
-        }
-        // a number that no clause explains makes the whole sentence doubtful
-        const left = run
-          .slice(seg.from, seg.to)
-          .filter(i => i.num !== undefined || i.sides !== undefined || isThing(i) || (hasCat(i, 'pile') && !has(i, 'where:place')))
+        // what no clause explains makes the whole sentence doubtful
+        const left = unplaced(run.slice(seg.from, seg.to))
         // "so that's thirteen": the sum of what was just told
         const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
         culprit = run.slice(seg.from, seg.to).find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ?? culprit
@@ -225,15 +219,10 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         run.slice(seg.from, seg.to).some(i => /^(?:ya )?(?:van|llevamos)$/.test(i.text.toLowerCase()))
       )
         seg.act.total = true
-      // "fri 9900, sat 10200 fed off shop": the verb comes last
-      if (seg.act.frame === 'feed' && seg.act.slots.lb !== undefined)
-        for (const { date, num } of waiting.splice(0))
-          found.push({ act: { ...seg.act, date, slots: { ...seg.act.slots, lb: num } }, sentence: n })
       if (seg.several) for (const one of seg.several) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, ...one } }, sentence: n })
       else found.push({ act: seg.act, sentence: n })
       for (const pile of seg.morePiles ?? []) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, pile } }, sentence: n })
     }
-    lost += waiting.length
     // what one clause could not place may belong to its neighbour: both are asked about
     const facts = found.slice(first).filter(f => f.act.mood === 'fact')
     if (facts.length > 1) lost += facts.reduce((t, f) => t + f.act.leftNumbers, 0)
@@ -242,9 +231,10 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   // "who wants tamales? I brought 2 dozen", a telephone number: what is counted there is not said to be feed
   const offTopic = strangeQuestion || items.some(i => has(i, '<phone>'))
   if (offTopic)
-    for (const f of found)
-      if (f.act.frame === 'load' && f.act.slots.crop === undefined && f.act.slots.box === undefined && f.act.mood === 'fact')
-        f.act.mood = 'hearsay'
+    for (const { act } of found) {
+      const unnamed = act.frame === 'load' && act.slots.crop === undefined && act.slots.box === undefined
+      if ((unnamed || (act.frame === 'cover' && act.slots.pile === undefined)) && act.mood === 'fact') act.mood = 'hearsay'
+    }
   // "'put 7 loads on north' is what I told him": somebody's words
   if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
   summed(found)

@@ -1,5 +1,6 @@
 import { altered, has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
+import { LEADS_FIX } from './reason.ts'
 import type { Lang } from './scan.ts'
 
 const KINDS = ['pile', 'crop', 'mat', 'animal', 'what', 'box', 'sky', 'stone', 'say'] as const
@@ -16,6 +17,10 @@ const kindOf = (i: Item | undefined): string | undefined => {
 const ends = (items: Item[], k: number): boolean => items[k] === undefined || has(items[k], 'stop')
 
 /** A word that sets right what was said before it, and denies nothing by itself. */
+/** "3 holes on shop. make that 4": it begins a sentence of the same message. */
+const isMadeAnew = (items: Item[], k: number): boolean =>
+  k > 1 && has(items[k], 'fix:make') && LEADS_FIX.test(items[k]!.text) && (has(items[k - 1], 'stop') || has(items[k - 1], 'comma'))
+
 const isMended = (i: Item): boolean => has(i, 'fix:no') && !has(i, 'm:no') && !has(i, 'find:trouble')
 
 /** True where such a word stands in the run with a number behind it. */
@@ -38,10 +43,12 @@ const saidAgain = (items: Item[], at: number): { from: number; to: number } | un
  * value goes, the second stands; a unit said with the first is kept where the second has none.
  */
 export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[] => {
-  if (!items.some(i => has(i, 'fix:no'))) return items
+  if (!items.some((i, k) => has(i, 'fix:no') || isMadeAnew(items, k))) return items
   let out = items
   for (let guard = 0; guard < 4; guard++) {
-    const at = out.findIndex((i, k) => k > 0 && has(i, 'fix:no') && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)))
+    const at = out.findIndex(
+      (i, k) => k > 0 && (has(i, 'fix:no') || isMadeAnew(out, k)) && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)),
+    )
     if (at < 0) return out
     // Spanish "18 viajes, no 16": the first stands, and what is denied behind the pause goes
     if (lang === 'es' && has(out[at - 1], 'comma') && out[at]!.tokens.length === 1 && kindOf(out[at + 1]) && ends(out, at + 2)) {
@@ -63,7 +70,7 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
     const kind = kindOf(next)
     let old = -1
     for (let k = at - 1; k >= Math.max(0, at - 9) && kind; k--) {
-      if (has(out[k], 'stop')) break
+      if (has(out[k], 'stop') && k < at - 1) break
       if (
         kindOf(out[k]) === kind &&
         (kind !== 'num' || out[k]!.unit === undefined || next!.unit === undefined || out[k]!.unit === next!.unit)

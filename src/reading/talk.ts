@@ -2,13 +2,13 @@ import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Fix } from './reading.ts'
 import { isReason, LEADS_FIX, reasonAt, withoutReason } from './reason.ts'
+import { takenBack } from './takenBack.ts'
 import { values, WAS } from './values.ts'
 
 const SAID = /^(?:said|wrote|typed|dije|puse|escribi)$/
 const IS = /^(?:was|were|is|era|eran|fue|fueron|son)$/
 const SHOULD = /\bshould|\b(?:eran|fueron|debian)\b/i
 const THOSE = /^(?:those|them|esos|esas|aquellos)$/i
-const SETS_RIGHT = /^(?:make|mk|change|only|just|cambia\w*|ponle|solo|solamente|nomas|nada)$/
 
 const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
@@ -60,61 +60,21 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     const first = fixOf(all.slice(0, stop))
     if (first && first.strength >= 2) return first
   }
+  // "sorry, was counting while he was yakking at me, make that 6": how it came about stands first
+  const last = all.findLastIndex((i, k) => k > 1 && has(i, 'fix:make') && LEADS_FIX.test(i.text) && has(all[k - 1], 'comma'))
+  if (last > 0 && has(all[0], 'fix:no') && all.slice(0, last).every(i => i.num === undefined && !i.sides && !hasCat(i, 'pile'))) {
+    const fix = fixOf(all.slice(last))
+    if (fix) return fix
+  }
   const items = all.filter(i => !has(i, 'stop') && !has(i, 'mark'))
   const said = items.filter(i => !isThin(i) || hasCat(i, 'fix'))
   // "and it was barn", "3 i mean"
   const content = has(said[0], 'and') && said.length > 1 ? said.slice(1) : said
   const first = content[0]
   if (!first) return undefined
-  // "never mind that, he sold em to somebody else. undo"
-  const letGo = has(all[0], 'ans:drop') && all.length > 2 && has(all.at(-1), 'fix:undo')
-  if (letGo) return { kind: 'undo', slots: {}, wrong: {}, many: false, date: undefined, strength: 2 }
-  const undo = content.findIndex(i => has(i, 'fix:undo'))
   const dates = items.find(i => i.date)?.date
-  if (undo >= 0 && undo <= 1) {
-    // the reason after a comma is only a reason: "cancel that one, read the tape wrong"
-    const pause = items.findIndex((i, k) => has(i, 'comma') && k > items.indexOf(content[undo]!))
-    const told = pause < 0 ? content.slice(undo + 1) : items.slice(items.indexOf(content[undo]!) + 1, pause).filter(i => !isThin(i))
-    const rest = told.filter(i => !hasCat(i, 'fix') && !has(i, 'ans:drop') && !has(i, 'comma'))
-    const slots = values(rest)
-    // "scratch that, make it 5", "scratch that we only brought 5": not taken back but set right
-    const after = items.slice(items.indexOf(content[undo]!) + 1)
-    const setRight = after.some(i => i.num !== undefined) && after.some(i => has(i, 'fix:make') || SETS_RIGHT.test(i.tokens[0]!.norm))
-    // "scratch that I was looking at the wrong line": only why
-    const why =
-      (content[undo] === first || (undo === 1 && has(first, 'fix:no'))) &&
-      !after.some(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop') || hasCat(i, 'mat'))
-    const known =
-      why ||
-      (!setRight &&
-        rest.every(
-          i =>
-            i.num !== undefined ||
-            hasCat(i, 'pile') ||
-            hasCat(i, 'crop') ||
-            hasCat(i, 'unit') ||
-            hasCat(i, 'v') ||
-            hasCat(i, 'b') ||
-            hasCat(i, 'sky') ||
-            hasCat(i, 'what') ||
-            hasCat(i, 'thing') ||
-            has(i, 'and') ||
-            hasCat(i, 'pick') ||
-            hasCat(i, 'm') ||
-            i.senses.some(s => s === 'filler') ||
-            hasCat(i, 'mat'),
-        ))
-    if (known) {
-      return {
-        kind: 'undo',
-        slots,
-        wrong: {},
-        many: /\b(both|all|dos|todo)\b/.test(first.text.toLowerCase() + content[undo]!.text.toLowerCase()),
-        date: dates,
-        strength: 2,
-      }
-    }
-  }
+  const undo = takenBack(all, items, content, dates)
+  if (undo) return undo
   // "no, that was spoiled I pitched, not fed": the same amount, another deed
   const threw = items.some(i => has(i, 'thing:spoiled') || has(i, 'v:pitch'))
   if (
@@ -263,9 +223,16 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     if (no === 0 && strange.length === 1 && content.length <= 3) slots.strange = strange[0]!.text.toLowerCase()
     else return undefined
   }
+  const isMoved = not > 0 && items.slice(0, not).some(i => i.date) && items.slice(not).some(i => i.date)
   let strength = 0
   if (no === 0) strength += 1
-  if (make >= 0 && make <= 2) strength += /^(make|change|cambia|cambialo|corrige|ponle)/.test(content[make]!.tokens[0]!.norm) ? 2 : 1
+  // "no, 96 long"
+  if (no === 0 && has(first, 'fix:no') && has(items[items.indexOf(first) + 1], 'comma')) strength += 1
+  // "friday not thursday"
+  if (isMoved) strength += 1
+  // "perdon" is one word of it, not two
+  if (make >= 0 && make <= 2 && !(make === 0 && no === 0 && !LEADS_FIX.test(first.text)))
+    strength += /^(make|change|cambia|cambialo|corrige|ponle)/.test(content[make]!.tokens[0]!.norm) ? 2 : 1
   if (Object.keys(wrong).length) strength += 1
   const unknown = items.filter(i => !i.senses.length).length
   if (unknown > 2) strength -= 1

@@ -103,6 +103,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
     case 'ask-in-all': {
       const all = q.choices.find(ch => ch.act === 'fill')
       if (b.all && all) return ofChoice(q, all)
+      // "12 so far", answered by "3 more": so many have come since
+      if (all && b.numbers.length === 1 && b.numbers[0]!.num === all.value) return ofChoice(q, all)
       if (b.more) return { act: 'sure' }
       return undefined
     }

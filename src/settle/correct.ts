@@ -133,7 +133,8 @@ export const change = (e: Record<string, unknown>, fix: Fix): Record<string, unk
       // "came back 60 moisture", "no wait 64": of what was told
       const wet = slot === 'dmPct' && wasWet(e)
       out[slot] = wet ? 100 - (v as number) : tons ? (v as number) * LB_PER_TON : thousands ? (v as number) * 1000 : v
-    } else if (k === 'strange' && e.type === 'pile') out.name = v
+    } else if (k === 'what' && e.type === 'patch') continue
+    else if (k === 'strange' && e.type === 'pile') out.name = v
     else if (k === 'number2' || k === 'strange') continue
     else if (k === 'feet') {
       const slot =

@@ -50,7 +50,10 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
   // "them 9 should have been 8": whoever told the 9
   const hit = corrected(list, fix, r) ?? (fix.named ? corrected(recentHere(c), fix, r) : undefined)
   if (!hit) return fix.named ? nothing('answered', m('nothing-to-fix')) : undefined
-  if (plain && plain.frame !== hit.was.event.type && fix.strength < 2 && plain.frame !== 'load') return undefined
+  const other = plain !== undefined && plain.frame !== hit.was.event.type && plain.frame !== 'load'
+  // "3 holes, not 2": what was wrong is named, and it was told
+  const denies = Object.keys(fix.wrong).length > 0
+  if (other && !denies && (fix.strength < 2 || plain.slots.pile !== undefined)) return undefined
   // "ponle que fueron 4 botes de podrido": a whole report of another kind is no correction
   if (plain && plain.frame === 'spoil' && hit.was.event.type !== 'spoil' && hit.was.event.type !== 'feed') return undefined
   if (fix.slots.strange !== undefined && hit.was.event.type !== 'pile') return undefined

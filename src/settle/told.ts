@@ -1,9 +1,9 @@
 import type { Ask } from '../book/asks.ts'
 import type { Event } from '../book/events.ts'
-import type { Choice, Draft } from '../book/questions.ts'
+import type { Choice, Draft, Message } from '../book/questions.ts'
 import type { Act, AskSaid, Reading } from '../reading/reading.ts'
 import { askAmount, askInAll, askMeant, choice } from '../saying/ask.ts'
-import { phrase } from '../saying/phrases.ts'
+import { joined, phrase } from '../saying/phrases.ts'
 import { certain } from './certain.ts'
 import type { Context, Need } from './context.ts'
 import { likelyOf } from './counts.ts'
@@ -99,7 +99,7 @@ export const told = (r: Reading, c: Context, replaces: string[]): Settled => {
       const q = question(
         c,
         {
-          ask: askMeant(phrase({ type: d.type, ...d.slots } as never)),
+          ask: askMeant(saidOf(drafts)),
           choices: [
             { label: choice.yes, act: 'sure' },
             { label: choice.no, act: 'drop' },
@@ -129,11 +129,7 @@ export const guessed = (acts: Act[], c: Context): Settled | undefined => {
   const q = question(
     c,
     {
-      ask: askMeant(
-        drafts.length === 1
-          ? phrase({ type: first.type, ...first.slots } as never)
-          : { code: 'join', data: { list: drafts.map(d => phrase({ type: d.type, ...d.slots } as never)), by: 'and' } },
-      ),
+      ask: askMeant(saidOf(drafts)),
       choices: [
         { label: choice.yes, act: 'sure' },
         { label: choice.no, act: 'drop' },
@@ -145,6 +141,12 @@ export const guessed = (acts: Act[], c: Context): Settled | undefined => {
   out.entries.push({ kind: 'ask', question: q })
   out.question = q
   return out
+}
+
+/** All that would be recorded, in words. */
+const saidOf = (drafts: Draft[]): Message => {
+  const list = drafts.map(d => phrase({ type: d.type, ...d.slots } as never))
+  return list.length === 1 ? list[0]! : joined(list, 'and')
 }
 
 const amountSlots = (a: Act): string[] => ['count', 'lb', 'ft'].filter(k => a.slots[k] !== undefined)

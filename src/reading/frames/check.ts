@@ -20,6 +20,8 @@ export const check = (p: Pool): Found | undefined => {
   // "revise barn y todo bien, pero shop": the pile behind it is another matter
   if (verb < 0 && good >= 0 && pile > good && p.items.slice(good, pile).some(i => has(i, 'but'))) return undefined
   if (p.find(i => i.num !== undefined || i.sides !== undefined) >= 0) return undefined
+  // "todo bien ahi, la que anda mal es mi rodilla"
+  if (good >= 0 && bad > good && p.items.slice(good, bad).some(i => has(i, 'comma') || has(i, 'but'))) return undefined
   if (verb < 0 && p.find(i => hasCat(i, 'crop') || hasCat(i, 'v') || (hasCat(i, 'mat') && !has(i, 'thing:covers'))) >= 0) {
     const v = p.find(i => hasCat(i, 'v') && !hasCat(i, 'find') && !has(i, 'v:hold') && !has(i, 'v:have'))
     if (v >= 0) return undefined
