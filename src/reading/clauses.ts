@@ -101,7 +101,9 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
   const turns =
     g.turn > from + 1 && g.turn < to && items.slice(from, g.turn).some(isVerb) && items.slice(g.turn, to).some(i => i.num !== undefined)
       ? 1
-      : 0
+      : g.back > from && g.back < to - 1
+        ? 1
+        : 0
   // "didn't get to barn but I patched 2 holes on shop": another matter behind the "but"
   const but = butIn(items, from, to)
   let made: Candidate = { from, to }
@@ -139,7 +141,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
 
 const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Segment => {
   if (!rule || !found || !pool) return { from, to }
-  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, there, implied, full } = found
+  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, there, implied, noVerb, noUnit, full } = found
   const { used, left, numbers } = pool.score()
   return {
     from,
@@ -162,6 +164,8 @@ const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Seg
       tape,
       there,
       implied,
+      noVerb,
+      noUnit,
       used,
       left,
       leftWords: pool.leftWords(),

@@ -1,5 +1,5 @@
 import { FRAMES, type Rule } from './frames/rules.ts'
-import { has, type Item } from './item.ts'
+import { has, type Item, isVerb } from './item.ts'
 
 /** For each item, a bit for each rule whose gate it opens, and for each that could lean on the verb it carries. */
 export interface Gates {
@@ -7,6 +7,8 @@ export interface Gates {
   own: Int32Array
   /** Where a plan begins behind a comma; -1 where none does. */
   turn: number
+  /** Where what is done is told behind a comma, after a plan; -1 where it is not. */
+  back: number
 }
 
 /** The rules with this need, a bit each; a need is a sense, a unit, `sides`, or `cat:` with a category. */
@@ -45,5 +47,13 @@ export const gates = (items: Item[]): Gates => {
     own[k] = verbs
   }
   const turn = items.findIndex((i, k) => k > 1 && has(i, 'm:plan') && !has(i, 'approx') && has(items[k - 1], 'comma'))
-  return { open, own, turn }
+  // "gonna cover creek wed, 6 more loads went on it today"
+  const plan = items.findIndex(i => has(i, 'm:plan') && !has(i, 'approx'))
+  const pause = plan < 0 || plan > 3 ? -1 : items.findIndex((i, k) => k > plan && has(i, 'comma'))
+  const done =
+    pause > plan &&
+    items.slice(pause).some(isVerb) &&
+    items.slice(pause).some(i => i.num !== undefined) &&
+    !items.slice(pause).some(i => has(i, 'm:plan'))
+  return { open, own, turn, back: done ? pause : -1 }
 }

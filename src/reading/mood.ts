@@ -117,6 +117,9 @@ const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.
 /** A verb that tells what was done, and how much. */
 const tellsAmount = (items: Item[]): boolean => items.some(isVerb) && items.some(i => i.num !== undefined)
 
+/** A form that orders nothing and plans nothing: "went on", "hauled", "echamos". */
+const isPast = (i: Item): boolean => isVerb(i) && /(?:ed|went|took|got|came|brought|threw|amos|imos|aron|ieron)$/.test(i.tokens[0]!.norm)
+
 const PASSED_BY =
   /\b(?:went|slid|passed|stayed|slipped|tracked|headed|split|skirted)\b.*\b(?:of us|around us|past us|by us|other way|across the (?:river|road|valley))\b|\bse fue\b.*\b(?:lado|lejos|largo)\b/
 const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/i
@@ -131,7 +134,8 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
   )
     return 'denial'
   // "hope the rain holds off, got 9 loads on creek"
-  const done = carried === 'hope' && tellsAmount(items.slice(seg.from, seg.to)) && has(items[seg.from - 1], 'comma')
+  const own = items.slice(seg.from, seg.to)
+  const done = (carried === 'hope' || (carried === 'plan' && own.some(isPast))) && tellsAmount(own) && has(items[seg.from - 1], 'comma')
   let mood: Mood = done ? 'fact' : (carried ?? 'fact')
   for (let k = from; k < seg.to; k++) {
     const i = items[k]!
@@ -149,7 +153,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'm:if') && isCondition(items, k, seg) && !isYes(items, k) && seg.act?.frame !== 'open') return 'if'
     if (has(i, 'm:no') && !isAnswer(items, k) && !affirms(items, k, seg) && !(!inside && isLeftBehind(items, k, seg))) mood = 'denial'
     // "from the neighbor" says where, "neighbor says" who
-    if (has(i, 'm:tell') && mood === 'fact' && isHearsay(items, k, seg)) mood = 'hearsay'
+    if (has(i, 'm:tell') && mood === 'fact' && !hasCat(items[k + 1], 'animal') && isHearsay(items, k, seg)) mood = 'hearsay'
     // "5 loads, luego otros 3": then, not later
     const then =
       told && has(i, 'and') && (from > 0 || has(items[k + 1], 'more')) && items.slice(from, k).every(x => has(x, 'and') || has(x, 'comma'))

@@ -79,10 +79,22 @@ const backInSpanish: Ruling = (items, k) =>
 /** "okay creek is covered": a word to begin with. */
 const courtesy: Ruling = (items, k, i) =>
   k === 0 && has(i, 'find:good') && items.slice(2).some(x => isVerb(x) && !has(x, 'v:check')) ? FILLER : undefined
+/** "a whole bag of", "the whole sheet": all of it. */
+const isAllOf = (items: Item[], k: number): boolean => {
+  const next = items[k + 1]
+  return (
+    /^whole$/i.test(items[k]!.text) &&
+    /^(?:an?|the|this|that|my|our)$/i.test(items[k - 1]?.text ?? '') &&
+    next !== undefined &&
+    (next.senses.length === 0 || hasCat(next, 'mat') || hasCat(next, 'box') || hasCat(next, 'item') || hasCat(next, 'unit'))
+  )
+}
 /** "the whole north edge is loose", heard as a hole. */
 const whole: Ruling = (items, k) =>
   has(items[k - 1], 'filler') &&
-  ((has(items[k + 1], 'where:place') && items.slice(k + 2).some(x => has(x, 'what:loose edge'))) || OF_WHOLE.test(textAt(items, k + 1)))
+  ((has(items[k + 1], 'where:place') && items.slice(k + 2).some(x => has(x, 'what:loose edge'))) ||
+    OF_WHOLE.test(textAt(items, k + 1)) ||
+    isAllOf(items, k))
     ? FILLER
     : undefined
 

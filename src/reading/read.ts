@@ -13,7 +13,7 @@ import { covered, merge } from './merge.ts'
 import { moodOf, moodOfAct } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
-import { contrasted, ended, inParts, summed } from './overlap.ts'
+import { contrasted, ended, inParts, inTons, patchedBoth, shared, summed, uncovered } from './overlap.ts'
 import { weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
@@ -96,6 +96,15 @@ const tally = (items: Item[]): { words: number; unknown: number; trade: number; 
   return out
 }
 
+const TOOL = /^(?:cuchara|cucharon|bote|pala|bucket|forks?|blade)$/i
+
+/** Who did the harm that the next clause tells: an animal, or what somebody hit it with. */
+const culpritIn = (clause: Item[]): Item | undefined =>
+  clause.find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ??
+  (clause.some(i => has(i, 'v:break')) || /^le d(?:i|io|imos)$/.test(clause[0]?.text.toLowerCase() ?? '')
+    ? clause.find((i, k) => has(i, 'cause:machine') || (TOOL.test(i.text) && clause.slice(Math.max(0, k - 2), k).some(x => has(x, 'with'))))
+    : undefined)
+
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
@@ -167,7 +176,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         const left = unplaced(run.slice(seg.from, seg.to))
         // "so that's thirteen": the sum of what was just told
         const sum = found.slice(first).reduce((t, f) => t + (f.act.frame === 'load' ? Number(f.act.slots.count ?? 0) : 0), 0)
-        culprit = run.slice(seg.from, seg.to).find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ?? culprit
+        culprit = culpritIn(run.slice(seg.from, seg.to)) ?? culprit
         if (!(left.length === 1 && left[0]!.num === sum && run.slice(seg.from, seg.to).some(i => hasCat(i, 'fix') || has(i, 'total'))))
           lost += left.length
         for (let k = seg.from; k < seg.to; k++) unread += weightOf(run[k]!)
@@ -200,8 +209,9 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       }
       // "se metieron las vacas y le hicieron 6 hoyos": who did it stands in a clause of its own
       if (culprit && seg.act.frame === 'damage' && seg.act.slots.cause === 'unknown') {
-        Object.assign(seg.act.slots, { cause: 'animal', animal: valueOf(culprit, 'animal') })
-        lost--
+        const animal = valueOf(culprit, 'animal')
+        Object.assign(seg.act.slots, animal === undefined ? { cause: 'machine' } : { cause: 'animal', animal })
+        if (animal !== undefined) lost--
         culprit = undefined
       }
       // "ten of corn nope I lied eleven": one of the two is wrong, and nobody can tell which
@@ -242,7 +252,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
   finished(found)
   ended(found)
   contrasted(found)
+  shared(found)
   lend(found)
+  patchedBoth(found)
+  inTons(found)
+  uncovered(found)
   parted(found)
   inParts(found)
   small(found)

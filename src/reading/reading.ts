@@ -64,8 +64,12 @@ export interface Act {
   leftNumbers: number
   /** True where the clause has its own trigger and enough slots to stand alone. */
   full: boolean
-  /** What was broken follows from the verb alone. */
+  /** What was broken, or that a sheet was lifted, follows from the verb alone. */
   implied?: boolean
+  /** No verb of its own tells of the harm. */
+  noVerb?: boolean
+  /** Loads were counted without saying that they are loads. */
+  noUnit?: boolean
 }
 
 export interface AskSaid {

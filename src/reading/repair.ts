@@ -31,7 +31,7 @@ export const setsRight = (items: Item[], from: number, to: number): boolean => {
 
 /** "six loads of corn six loads of corn on creek", the first one mended: it is said anew with what was mended, and the first goes. */
 const saidAgain = (items: Item[], at: number): { from: number; to: number } | undefined => {
-  const to = items.findIndex((i, k) => k > at && k <= at + 2 && i.num !== undefined)
+  const to = items.findIndex((i, k) => k > at && k <= at + 4 && i.num !== undefined)
   const from = items.findLastIndex((i, k) => k < at && k >= at - 3 && i.num !== undefined)
   if (to < 0 || from < 0 || items[to]!.num !== items[from]!.num || items[to]!.unit !== items[from]!.unit) return undefined
   const crop = valueOf(items[at], 'crop')
@@ -112,8 +112,16 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
     }
     trace.push(`mended: ${out[old]!.text} → ${next.text}`)
     out = [...out.slice(0, old), ...(end - old > 1 ? [merged] : []), ...out.slice(old + 1, at), ...out.slice(end + 1)]
+    // "third crop, no, that was corn"
+    if (kind === 'crop' && hasCat(out[old - 1], 'say')) {
+      out = [...out.slice(0, old - 1), ...out.slice(old)]
+      old--
+    }
     const again = saidAgain(out, old)
-    if (again) out = [...out.slice(0, again.from), ...out.slice(again.to)]
+    if (again && out.slice(again.from, again.to).some(i => hasCat(i, 'pile'))) {
+      const crop = out.findIndex((i, k) => k > again.to && hasCat(i, 'crop'))
+      out = [...out.slice(0, again.to), ...out.slice(crop + 1)]
+    } else if (again) out = [...out.slice(0, again.from), ...out.slice(again.to)]
   }
   return out
 }

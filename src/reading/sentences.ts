@@ -40,6 +40,19 @@ const countsHarm = (items: Item[], at: number): boolean => {
   return i?.num !== undefined && hasCat(i, 'what') && (next === undefined || has(next, 'stop') || has(next, 'comma'))
 }
 
+const TO_LOG = /^(?:apunta|apuntame|anota|anotame|log|put down|mark down|write down)$/i
+
+/** "fed 10k off shop and remind me thursday to call": another matter; so is what is to be written down behind a reminder. */
+const beginsReminder = (items: Item[], k: number, run: Item[]): boolean => {
+  if (run.length < 2 || !(has(run.at(-1), 'and') || has(run.at(-1), 'comma'))) return false
+  const rest = items.slice(k + 1)
+  const end = rest.findIndex(x => has(x, 'stop'))
+  const mine = end < 0 ? rest : rest.slice(0, end)
+  if (has(items[k], 'v:remind'))
+    return run.some(x => x.num !== undefined || isVerb(x)) && mine.some(x => !x.date && !isThin(x)) && !run.some(x => has(x, 'm:plan'))
+  return TO_LOG.test(items[k]!.text) && run.some(x => has(x, 'v:remind')) && mine.some(x => x.num !== undefined)
+}
+
 /** Sentences: runs of items between full stops. A stop behind a short measure ("12 ft. wide") is none. */
 export const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => {
   const out: { items: Item[]; mark: boolean }[] = []
@@ -69,6 +82,10 @@ export const sentences = (items: Item[]): { items: Item[]; mark: boolean }[] => 
       if (prev && i.text === '.' && /^(lb|lbs|ft|in|hrs?|approx|no|st|mr|mrs)$/i.test(prev.tokens.at(-1)?.text ?? '') && items[k + 1])
         continue
       close(false)
+    } else if (beginsReminder(items, k, run)) {
+      while (has(run.at(-1), 'and') || has(run.at(-1), 'comma')) run.pop()
+      close(false)
+      run.push(i)
     } else run.push(i)
   }
   close(false)

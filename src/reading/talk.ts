@@ -58,7 +58,7 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   const stop = all.findIndex((i, k) => has(i, 'stop') || (led && k > 1 && has(i, 'comma') && !all.slice(k).some(x => hasCat(x, 'fix'))))
   if (stop > 0 && stop < all.length - 1) {
     const first = fixOf(all.slice(0, stop))
-    if (first && first.strength >= 2) return first
+    if (first && (first.strength >= 2 || Object.keys(first.wrong).length > 0)) return first
   }
   // "sorry, was counting while he was yakking at me, make that 6": how it came about stands first
   const last = all.findLastIndex((i, k) => k > 1 && has(i, 'fix:make') && LEADS_FIX.test(i.text) && has(all[k - 1], 'comma'))

@@ -51,7 +51,8 @@ export const certain = (c: Context, d: Draft, strange?: string): { event: Event 
     return need(
       askUnknownPile(strange, near),
       [...near.map(n => fill(n, n)), { label: choice.newPile(strange), act: 'pile', value: strange }, drop],
-      { slot: 'pile' },
+      // "pushed 10 ft of shop onto the knob": it is where it went that nobody knows
+      { slot: d.type === 'shift' && s.pile !== undefined ? 'toPile' : 'pile' },
     )
   }
   if (d.type === 'pile') {

@@ -36,7 +36,8 @@ export const answered = (r: Reading, c: Context): Settled | undefined => {
       out.recorded.push(fresh)
       drafts = drafts.map((d, k) => {
         const { strange: _, ...slots } = d.slots
-        return { ...d, slots: k === 0 || d.slots.pile === undefined ? { ...slots, pile: effect.name.toLowerCase() } : slots }
+        const slot = k === 0 && q.slot === 'toPile' ? 'toPile' : 'pile'
+        return { ...d, slots: k === 0 || d.slots.pile === undefined ? { ...slots, [slot]: effect.name.toLowerCase() } : slots }
       })
     }
     const needs: Need[] = []

@@ -6,6 +6,7 @@ import { type Found, inFt, isAway, takeColour, takePile, takeVague } from './slo
 import { takeWhere } from './where.ts'
 
 const THROWN = /^(?:threw|throwed|through|tossed|chucked|kicked|pitched|flung|slung|tire|tiramos|aventamos|avente)$/i
+const ARTICLE = /^(?:the|an?|this|that|my|our|el|la|un|una)$/i
 const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
 
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
@@ -141,7 +142,10 @@ export const cover = (p: Pool): Found | undefined => {
       (take >= 0 && !rolled && verb < 0) ||
       // "threw sixteen tires off to the side"
       (put >= 0 && THROWN.test(p.items[put]!.text) && trailing.some(isAway)) ||
-      (verb < 0 && put < 0 && !rolled && (noWord ? trailing.some(i => /^off/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0)))
+      (verb < 0 &&
+        put < 0 &&
+        !rolled &&
+        (noWord ? trailing.some(i => /^(?:off|menos|less|fewer)/.test(i.tokens[0]!.norm)) : p.sense('off') >= 0)))
   // a net is rolled up to be put away, a sheet to feed on
   const putAway =
     first !== undefined && valueOf(first.i, 'mat') === 'mesh' && ft < 0 && back < 0 && roll >= 0 && !/back|atras/.test(p.items[roll]!.text)
@@ -229,9 +233,12 @@ export const cover = (p: Pool): Found | undefined => {
     if (sheet && !own) Object.assign(sheet, size)
     else out.several!.unshift({ material: 'plastic', change: 'on', ...size })
   }
+  // "gonna cover creek": the verb, though a sheet is called so too
+  const toCover =
+    base >= 0 && has(p.items[base], 'b:cover') && hasCat(p.items[base + 1], 'pile') && !ARTICLE.test(p.items[base - 1]?.text ?? '')
   // "covered north", "covered north with 240 tires": a sheet went on
   const onTop = verb >= 0 && /^(?:encima|arriba)$/.test(p.items[verb]!.text.toLowerCase()) && out.several!.length > 0
-  if (verb >= 0 && !onTop && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh'))
+  if ((verb >= 0 || toCover) && !onTop && !out.several!.some(o => SHEETS.has(o.material as string) || o.material === 'mesh'))
     out.several!.unshift({ material: 'plastic', change: 'on' })
   if (rolledFar && verb < 0 && bare < 0 && !out.several!.length) {
     const d = p.take(p.num(['ft']))!
@@ -239,6 +246,7 @@ export const cover = (p: Pool): Found | undefined => {
   }
   if (bare >= 0 && !out.several!.length) {
     const far = change === 'back' && ft >= 0 ? inFt(p.take(ft)!) : undefined
+    out.implied = far === undefined
     out.several!.push(far === undefined ? { material: 'plastic', change: 'off' } : { material: 'plastic', change: 'back', ft: far })
   }
   if (takeVague(p)) vague = true

@@ -12,6 +12,25 @@ const vagueUnit = (p: Pool, out: Found): void => {
   else if (p.sense('unit:batch') >= 0) out.slots.unit = 'batch'
 }
 
+/** "fed eleven five off shop": thousands and hundreds, as they are spoken. */
+const takeThousands = (p: Pool, out: Found): void => {
+  const at = p.num([undefined], (i, k) => {
+    const next = p.items[k + 1]
+    const words = i.tokens[0]!.kind === 'word' && next?.tokens[0]?.kind === 'word'
+    return (
+      words &&
+      i.num! >= 5 &&
+      i.num! <= 30 &&
+      next!.num !== undefined &&
+      next!.unit === undefined &&
+      Number.isInteger(next!.num) &&
+      next!.num < 10
+    )
+  })
+  if (at < 0) return
+  out.slots.lb = p.take(at)!.num! * 1000 + p.take(at + 1)!.num! * 100
+}
+
 /** Feed taken to the cows. */
 export const feed = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
@@ -59,6 +78,7 @@ export const feed = (p: Pool): Found | undefined => {
   if (verb >= 0) p.takeAll('v:take', 'v:feed', 'b:put')
   else p.takeAll('v:feed')
   out.order = base >= 0
+  takeThousands(p, out)
   takeAmount(p, out, 100)
   takePile(p, out, 'pile', 'off')
   const at = p.items.findIndex(i => valueOf(i, 'pile') === out.slots.pile)

@@ -67,7 +67,7 @@ export const damage = (p: Pool): Found | undefined => {
   if (byHand) return undefined
   if (isTwoKinds(p)) return undefined
   // "pulled the mesh off barn and saw 3 holes": two deeds
-  if (broke < 0 && animal < 0 && laysBefore(p, what)) return undefined
+  if (laysBefore(p, Math.min(...[what, animal].filter(k => k >= 0)))) return undefined
   // "wind 40 mph" is weather; wind at a sheet is damage
   const hole = p.find(i => has(i, 'what:hole'))
   const tear = p.find(i => has(i, 'what:tear'))
@@ -137,13 +137,20 @@ export const damage = (p: Pool): Found | undefined => {
       i.num !== undefined &&
       (i.unit === undefined || i.unit === 'head') &&
       !has(i, 'dm') &&
-      (valueOf(i, 'what') !== undefined || (loose === k + 1 && hole < 0 && tear < 0) || nearWhat(p, k, [hole, tear])),
+      (valueOf(i, 'what') !== undefined ||
+        PLACES.test(p.items[k + 1]?.text ?? '') ||
+        (loose === k + 1 && hole < 0 && tear < 0) ||
+        nearWhat(p, k, [hole, tear])),
   )
   const numbered = kind >= 0 && p.items[kind]!.num !== undefined ? p.items[kind]! : undefined
   if (numbered) {
     out.slots.count = numbered.num
     p.take(kind)
-  } else if (counted >= 0) out.slots.count = p.take(counted)!.num
+  } else if (counted >= 0) {
+    // "ripped the plastic in two places"
+    if (PLACES.test(p.items[counted + 1]?.text ?? '')) p.take(counted + 1)
+    out.slots.count = p.take(counted)!.num
+  }
   if (numbered && has(numbered, 'range')) out.vague = true
   // how long a tear is: told, but not kept
   if (out.slots.what === 'tear' || out.slots.what === 'hole') p.take(p.num(['ft', 'in']))
@@ -190,12 +197,22 @@ export const damage = (p: Pool): Found | undefined => {
     // "some holes" is damage without a count: that is no doubt about the record
   }
   takeColour(p)
-  out.full = out.slots.what !== undefined || animal >= 0
+  out.noVerb = broke < 0 && lift < 0 && !p.items.some(i => !i.ghost && hasCat(i, 'v') && !hasCat(i, 'what'))
+  // "the holes in barn": those that were told, and no others
+  const those =
+    out.noVerb &&
+    out.slots.cause === 'unknown' &&
+    out.slots.count === undefined &&
+    hole >= 0 &&
+    KNOWN_ONES.test(p.items[hole - 1]?.text ?? '')
+  out.full = (out.slots.what !== undefined || animal >= 0) && !those
   if (sheet >= 0 || what >= 0) out.bias! += 0.5
   if (what < 0 && sheet < 0 && !inAgain && out.slots.pile === undefined && out.strange === undefined) return undefined
   return out
 }
 
+const PLACES = /^(?:places|spots|lugares|partes|lados)$/i
+const KNOWN_ONES = /^(?:the|those|them|los|esos)$/i
 const KINDS_OF_HARM = ['what:hole', 'what:tear', 'what:water']
 /** "2 tears and a loose edge": harm of two kinds, the second behind its "and". */
 const isTwoKinds = (p: Pool): boolean => {
@@ -223,7 +240,7 @@ const isTwoKinds = (p: Pool): boolean => {
 /** A verb of laying or taking, what it took, and an "and", all before what was found. */
 const laysBefore = (p: Pool, what: number): boolean => {
   const verb = p.find(i => has(i, 'v:take') || has(i, 'v:put') || has(i, 'v:cover') || has(i, 'v:roll'))
-  if (verb < 0 || what < verb) return false
+  if (verb < 0 || what < verb || !Number.isFinite(what)) return false
   const mat = p.find((i, k) => k > verb && hasCat(i, 'mat'))
   return mat > verb && what > mat && p.items.slice(mat, what).some(i => has(i, 'and'))
 }

@@ -1,4 +1,4 @@
-import { hasCat } from '../item.ts'
+import { hasCat, valueOf } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { takeCrop } from './crop.ts'
 import { type Found, takeColour } from './slots.ts'
@@ -17,7 +17,11 @@ export const harvest = (p: Pool): Found | undefined => {
   if ((expect < 0 && p.num(['acre']) < 0 && !about) || date < 0) return undefined
   if (p.find(i => hasCat(i, 'mat') || i.unit === 'load' || i.unit === 'lb' || i.unit === 'ton') >= 0) return undefined
   const crop = takeCrop(p)
-  if (!crop.crop) return undefined
+  // "first crop about may 26, second around june 30"
+  const leans = expect >= 0 && p.items[expect]!.ghost === true
+  const nth = leans && !crop.crop ? p.cat('say') : -1
+  if (nth >= 0) Object.assign(crop, { crop: 'haylage', cut: Number(valueOf(p.take(nth), 'say')!.split(':')[1]) })
+  if (!crop.crop || (leans && crop.cut === undefined)) return undefined
   out.slots.crop = crop.crop
   if (crop.cut) out.slots.cut = crop.cut
   const ac = p.num(['acre'])

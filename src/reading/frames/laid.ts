@@ -8,11 +8,14 @@ export interface Mat {
   k: number
 }
 
+/** What stands right behind what was laid, and says that it lies there. */
+const LAID = /^(?:on|up|down|over|along|around|across|all along|all around|encima|sobre|arriba)$/i
+
 /** "50x150 plastic and 295 tires on": nothing but what is laid, how big and how many, and "on" behind it. */
 const isListOn = (p: Pool, last: Mat | undefined): boolean =>
   last !== undefined &&
-  /^(?:on|up|down)$/i.test(p.items[last.k + 1]?.text ?? '') &&
-  p.items.slice(last.k + 2).every(i => isThin(i) || hasCat(i, 'pile') || i.date !== undefined) &&
+  LAID.test(p.items[last.k + 1]?.text ?? '') &&
+  p.items.slice(last.k + 2).every(i => isThin(i) || hasCat(i, 'pile') || has(i, 'where:place') || has(i, 'back') || i.date !== undefined) &&
   p.items
     .slice(0, last.k + 1)
     .every(i => isThin(i) || has(i, 'and') || i.ghost || hasCat(i, 'mat') || i.sides !== undefined || isBareNumber(i)) &&

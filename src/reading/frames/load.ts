@@ -160,6 +160,7 @@ export const load = (p: Pool): Found | undefined => {
     if (n >= 0) {
       const i = p.take(n)!
       out.slots.count = i.num
+      out.noUnit = boxAt < 0
       if (has(i, 'range')) out.vague = true
     } else if (heavy >= 0) {
       const i = p.take(heavy)!

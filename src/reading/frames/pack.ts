@@ -10,7 +10,9 @@ const hasWeight = (i: Item | undefined): boolean => i !== undefined && inLb(i) !
 /** Tractors on the pile. */
 export const pack = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
-  const told = p.sense('v:pack')
+  // "rolled creek 4 hours with the 38,000 lb tractor"
+  const rolled = p.num(['hour', 'tractor']) >= 0 || (p.sense('unit:tractor') >= 0 && p.num(['lb', 'ton']) >= 0) ? p.sense('v:roll') : -1
+  const told = p.sense('v:pack') >= 0 ? p.sense('v:pack') : rolled
   // "creek pack 6in layers 1 tractor"
   const base = told < 0 && p.cat('pile') >= 0 && p.num(['tractor', 'hour']) >= 0 ? p.sense('b:pack') : -1
   const verb = base >= 0 && !/^to$/.test(p.items[base - 1]?.text.toLowerCase() ?? '') ? base : told

@@ -3,7 +3,7 @@ import { ALMOST } from '../mood.ts'
 import type { Pool } from '../pool.ts'
 import { amount, takeAmount } from './amounts.ts'
 import { takeCrop } from './crop.ts'
-import { type Found, inFt, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
+import { type Found, inFt, isPileToPile, takeColour, takePile, takeStrange, takeVague } from './slots.ts'
 import { takeWhere } from './where.ts'
 
 const MOVED = /^(?:avanz|advanc|mov(?:ed|io|imos)|gain)/
@@ -106,6 +106,11 @@ export const shift = (p: Pool): Found | undefined => {
   takeCrop(p)
   takeColour(p)
   if (out.slots.toPile === out.slots.pile) delete out.slots.toPile
+  // "onto the knob pile"
+  if (out.slots.toPile === undefined && out.slots.pile !== undefined) {
+    const name = takeStrange(p, 'on')
+    if (name) return { ...out, strange: name, full: true }
+  }
   // "changed over to lane": what goes from nowhere, and is not the rest of anything, is no feed pushed over
   if (out.slots.pile === undefined && !rest && out.slots.ft === undefined) return undefined
   out.full = out.slots.pile !== undefined && out.slots.toPile !== undefined
@@ -147,6 +152,7 @@ export const open = (p: Pool): Found | undefined => {
     'animal:steer',
     'group:milking',
     'm:plan',
+    ...(put >= 0 ? ['vague', 'more'] : []),
     'thing:face',
     'v:roll',
   )

@@ -13,8 +13,12 @@ export interface Found {
   tape?: boolean
   /** "on there": on the pile that was named before. */
   there?: boolean
-  /** What was broken follows from the verb alone: "tore shop". */
+  /** What was broken, or that a sheet was lifted, follows from the verb alone: "tore shop". */
   implied?: boolean
+  /** No verb of its own tells of the harm. */
+  noVerb?: boolean
+  /** Loads were counted without saying that they are loads. */
+  noUnit?: boolean
   /** Added to the frame's score: how sure its trigger is. */
   bias?: number
   /** Frames that tell several events of one type: one slot set each. */
