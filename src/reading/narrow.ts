@@ -86,6 +86,7 @@ const isAllOf = (items: Item[], k: number): boolean => {
     /^whole$/i.test(items[k]!.text) &&
     /^(?:an?|the|this|that|my|our)$/i.test(items[k - 1]?.text ?? '') &&
     next !== undefined &&
+    !has(next, 'on') &&
     (next.senses.length === 0 || hasCat(next, 'mat') || hasCat(next, 'box') || hasCat(next, 'item') || hasCat(next, 'unit'))
   )
 }
