@@ -23,6 +23,26 @@ export const covered = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+/** "had to pitch 2 buckets, so I pitched it out, 2 buckets": the same deed told twice in a sentence. */
+export const toldTwice = (acts: { act: Act; sentence: number }[]): void => {
+  for (let k = acts.length - 1; k > 0; k--) {
+    const { act: a, sentence } = acts[k - 1]!
+    const b = acts[k]!.act
+    if (a.frame !== 'spoil' && a.frame !== 'patch') continue
+    const same = Object.entries(b.slots).every(([s, v]) => v === undefined || a.slots[s] === v)
+    if (
+      acts[k]!.sentence === sentence &&
+      b.frame === a.frame &&
+      b.mood === a.mood &&
+      same &&
+      !b.date &&
+      !b.more &&
+      b.slots.count !== undefined
+    )
+      acts.splice(k, 1)
+  }
+}
+
 /** Two clauses that tell one thing in two breaths are one: "34 wide and 94 long", "took 2 ft off and fed 11k". */
 export const merge = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = 1; k < acts.length; k++) {

@@ -19,7 +19,7 @@ const looksAhead = (items: Item[]): boolean => {
 }
 
 const TELLING =
-  /^(?:log|logged|loggd|write|wrote|written|record|recorded|enter|entered|text|texted|report|reported|apunt\w*|anot\w*|registr\w*|avis\w*|said|told|mention|mentioned|dije|dijo|dijimos)$/
+  /^(?:log|logged|loggd|write|wrote|written|record|recorded|enter|entered|text|texted|report|reported|apunt\w*|anot\w*|registr\w*|avis\w*|say|said|tell|told|mention|mentioned|dije|dijo|dijimos)$/
 
 /** "never logged it", "no lo apunté": not the deed is denied but that it was told. */
 const deniesTelling = (items: Item[], at: number): boolean =>

@@ -145,7 +145,7 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       (normAt(tokens, i + 1 + h.length) === 'feet' ||
         normAt(tokens, i + 1 + h.length) === 'foot' ||
         normAt(tokens, i + 1 + h.length) === 'ft' ||
-        /^(loads|buckets|inches|tons|batches)$/.test(normAt(tokens, i + 1 + h.length)))
+        /^(loads|buckets|inches|tons|batches|hours|hrs|hour)$/.test(normAt(tokens, i + 1 + h.length)))
     )
       return { from: i, to: i + 1 + h.length, value: EN_HOMOPHONES[n]! + h.adds }
     // "ate thousand five hundred", "to hundred"

@@ -3,17 +3,15 @@ import { absorbed } from './absorbed.ts'
 import { readAsk } from './asks.ts'
 import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
+import { culpritIn } from './culprit.ts'
 import { dailyFeed } from './daily.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
-import { dateBack, distribute, finished, isCause, isPatched, parted, small, withWeather } from './join.ts'
-import { lend } from './lend.ts'
-import { covered, merge } from './merge.ts'
+import { distribute, isCause, isPatched } from './join.ts'
 import { moodOf, moodOfAct } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
-import { contrasted, ended, inParts, inTons, patchedBoth, shared, summed, uncovered } from './overlap.ts'
 import { weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
@@ -23,7 +21,9 @@ import { type Lang, scan } from './scan.ts'
 import { sentences } from './sentences.ts'
 import { bareFix, fixOf } from './talk.ts'
 import { spellOut } from './taught.ts'
+import { together } from './together.ts'
 import { tokenise } from './tokens.ts'
+import { onTopic, topicOf } from './topic.ts'
 import { unplaced } from './unplaced.ts'
 import { wholeMessage } from './wholeMessage.ts'
 import { wordy } from './wordy.ts'
@@ -96,15 +96,6 @@ const tally = (items: Item[]): { words: number; unknown: number; trade: number; 
   return out
 }
 
-const TOOL = /^(?:cuchara|cucharon|bote|pala|bucket|forks?|blade)$/i
-
-/** Who did the harm that the next clause tells: an animal, or what somebody hit it with. */
-const culpritIn = (clause: Item[]): Item | undefined =>
-  clause.find(i => hasCat(i, 'animal') && !has(i, 'animal:animal') && i.unit === undefined) ??
-  (clause.some(i => has(i, 'v:break')) || /^le d(?:i|io|imos)$/.test(clause[0]?.text.toLowerCase() ?? '')
-    ? clause.find((i, k) => has(i, 'cause:machine') || (TOOL.test(i.text) && clause.slice(Math.max(0, k - 2), k).some(x => has(x, 'with'))))
-    : undefined)
-
 /** Reads one message: pure, and never throws on any text. */
 export const read = (text: string, ctx: ReadContext): Reading => {
   const trace: string[] = []
@@ -168,10 +159,13 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     let from = 0
     let lost = 0
     let culprit: Item | undefined
+    let topic: string | undefined
     const first = found.length
     const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
+        if (seg.from === 0) topic = topicOf(run.slice(0, seg.to))
+        if (topic !== undefined && seg.from === 0) continue
         // what no clause explains makes the whole sentence doubtful
         const left = unplaced(run.slice(seg.from, seg.to))
         // "so that's thirteen": the sum of what was just told
@@ -233,6 +227,11 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       else found.push({ act: seg.act, sentence: n })
       for (const pile of seg.morePiles ?? []) found.push({ act: { ...seg.act, slots: { ...seg.act.slots, pile } }, sentence: n })
     }
+    if (topic !== undefined)
+      onTopic(
+        found.slice(first).map(f => f.act),
+        topic,
+      )
     // what one clause could not place may belong to its neighbour: both are asked about
     const facts = found.slice(first).filter(f => f.act.mood === 'fact')
     if (facts.length > 1) lost += facts.reduce((t, f) => t + f.act.leftNumbers, 0)
@@ -247,22 +246,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
   // "'put 7 loads on north' is what I told him": somebody's words
   if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
-  summed(found)
-  dateBack(found)
-  finished(found)
-  ended(found)
-  contrasted(found)
-  shared(found)
-  lend(found)
-  patchedBoth(found)
-  inTons(found)
-  uncovered(found)
-  parted(found)
-  inParts(found)
-  small(found)
-  withWeather(found)
-  covered(found)
-  merge(found)
+  together(found)
   const acts = distribute(
     found.map(f => f.act),
     items,

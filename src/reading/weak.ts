@@ -14,6 +14,7 @@ interface Around {
 }
 
 const ONE = new Set(['one', 'uno', 'once'])
+const SIZED = /^(?:big|bigger|little|small|tiny|long|bad|good|nasty|huge|fresh|decent)$/
 const ARTICLE = new Set(['a', 'an', 'un', 'una'])
 
 const sensesOf = (p: Phrase | undefined): string[] => (p ? [...p.en, ...p.es] : [])
@@ -21,6 +22,8 @@ const sensesOf = (p: Phrase | undefined): string[] => (p ? [...p.en, ...p.es] : 
 /** What stands behind, past "more", is counted one by one: holes, rolls of tape, sheets that were bought. */
 const isCounted = (tokens: Token[], i: number, to: number): boolean => {
   let thing = to
+  // "one big tear"
+  while (tokens[thing] && SIZED.test(tokens[thing]!.norm)) thing++
   while (tokens[thing] && (isMore(tokens, thing) || (thing > to && sidesAt(tokens, thing))))
     thing = isMore(tokens, thing) ? thing + 1 : sidesAt(tokens, thing)!.to
   const got = /^(bought|have|got|counted|used|up|ordered|compre|compramos)$/.test(tokens[i - 1]?.norm ?? '')
@@ -61,7 +64,8 @@ const isHomophone = (tokens: Token[], i: number, q: NumberItem, item: Item, bare
   // "uh for": what is asked how many
   if (tokens.length <= 3 && i === tokens.length - 1 && tokens.every((_, k) => k === i || sensesOf(phraseAt(tokens, k)).includes('filler')))
     return true
-  if (item.unit === 'ft' && /^(took|take|shaved|fed|pulled|cut|knocked)$/.test(tokens[i - 1]?.norm ?? '')) return true
+  if (item.unit === 'ft' && /^(took|take|shaved|fed|pulled|cut|knocked|back|another|peeled|rolled)$/.test(tokens[i - 1]?.norm ?? ''))
+    return true
   if (isCounted(tokens, i, q.to)) return true
   const box = hits[q.to]
   if (box?.kind === 'box' && /s$/.test(tokens[box.to - 1]!.norm)) return true

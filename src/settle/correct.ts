@@ -196,7 +196,11 @@ export const corrected = (list: Logged[], fix: Fix, reading: Reading): { was: Lo
   const fits: { was: Logged; slots: Record<string, unknown> }[] = []
   for (const l of list) {
     const e = l.event as unknown as Record<string, unknown>
-    const byAct = act && act.frame === e.type ? Object.fromEntries(Object.entries(act.slots).filter(([, v]) => v !== undefined)) : undefined
+    // "only rolled it back 10 ft": what was rolled is what was told before
+    const byAct =
+      act && act.frame === e.type
+        ? Object.fromEntries(Object.entries(act.slots).filter(([k, v]) => v !== undefined && !(k === 'material' && act.implied)))
+        : undefined
     const slots = change(e, fix) ?? byAct
     if (slots && Object.entries(slots).some(([k, v]) => e[k] !== v)) fits.push({ was: l, slots })
   }

@@ -242,6 +242,7 @@ export const cover = (p: Pool): Found | undefined => {
     out.several!.unshift({ material: 'plastic', change: 'on' })
   if (rolledFar && verb < 0 && bare < 0 && !out.several!.length) {
     const d = p.take(p.num(['ft']))!
+    out.implied = true
     out.several!.push({ material: 'plastic', change: 'back', ft: inFt(d) })
   }
   if (bare >= 0 && !out.several!.length) {

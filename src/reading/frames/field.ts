@@ -4,6 +4,9 @@ import type { Pool } from '../pool.ts'
 /** Words for where a crop grew, though one of them may name the crop too. */
 export const FIELD_WORD = /^(?:milpa|labor|tabla|parcela|potrero|lote|campo|terreno)$/
 
+/** "la parcela grande": which of them. */
+const WHICH_FIELD = /^(?:grande|chic[oa]|nuev[oa]|viej[oa]|alt[oa]|baj[oa]|larg[oa]|de (?:arriba|abajo|atras|en medio))$/i
+
 /** "from the back 40", "off the river field": where it was cut, as said. */
 export const takeField = (p: Pool): string | undefined => {
   // "river bottom fld": named before the word, without a "from"
@@ -45,6 +48,7 @@ export const takeField = (p: Pool): string | undefined => {
         has(i, 'where:place') ||
         hasCat(i, 'person') ||
         (hasCat(i, 'pile') && /^(field|place|farm|campo|lote)$/.test(p.items[end + 1]?.tokens[0]?.norm ?? '')) ||
+        (end > from && FIELD_WORD.test(p.items[from]!.tokens[0]!.norm) && WHICH_FIELD.test(i.text)) ||
         (i.num !== undefined && i.unit === undefined && end > from) ||
         (i.num !== undefined && i.unit === 'acre') ||
         (end === from && FIELD_WORD.test(i.tokens[0]!.norm)) ||

@@ -126,7 +126,9 @@ export const damage = (p: Pool): Found | undefined => {
       )
     )
       out.slots.what = 'tear'
-    else if (brokeBy(p, /^(poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/))
+    else if (
+      brokeBy(p, /^(put holes in|poked|punched|poked thru|poked through|punctured|pecked|poncho|poncharon|pic\w+|agujer\w*|perfor\w*)$/)
+    )
       out.slots.what = 'hole'
   }
   // "holes in the bottom edge": the edge is where
