@@ -1,6 +1,5 @@
 import type { Day } from '../units/calendar.ts'
 import { absorbed } from './absorbed.ts'
-import { readAsk } from './asks.ts'
 import { bareOf } from './bare.ts'
 import { clauses } from './clauses.ts'
 import { culpritIn } from './culprit.ts'
@@ -14,6 +13,7 @@ import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
 import { weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
+import { asksIn } from './questions.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { withoutReason } from './reason.ts'
 import { repair, setsRight } from './repair.ts'
@@ -127,17 +127,21 @@ export const read = (text: string, ctx: ReadContext): Reading => {
     }
     const cut = toldFirst(run, sentence.mark)
     if (cut > 0 || isQuestion(run, sentence.mark)) {
-      const ask = readAsk(cut > 0 ? run.slice(cut) : run)
       // a question somewhere in a long tale is somebody's in the tale
-      if (ask && !(ask.left > 2 * ask.used && run.length > (ask.about === 'loads' ? 14 : MOST_TOLD))) {
+      const real = asksIn(cut > 0 ? run.slice(cut) : run).filter(
+        a => !(a.left > 2 * a.used && run.length > (a.about === 'loads' ? 14 : MOST_TOLD)),
+      )
+      for (const ask of real) {
         asks.push(ask)
         explained += ask.used
         unread += ask.left
-      } else {
+        if (explain) trace.push(`asks: ${ask.about} ${JSON.stringify(ask.slots)}`)
+      }
+      if (!real.length) {
         unread += run.reduce((t, i) => t + Math.max(weightOf(i), i.senses.length ? 0 : 1), 0)
         strangeQuestion = true
+        if (explain) trace.push('asks: something else')
       }
-      if (explain) trace.push(`asks: ${ask ? `${ask.about} ${JSON.stringify(ask.slots)}` : 'something else'}`)
       // "put 4 loads on north, how many is that?"
       if (cut > 0) run = run.slice(0, cut)
       // a question tells nothing, but "7 loads on creek, how many is that?" would: only clauses before it in other sentences count
