@@ -67,7 +67,8 @@ export const bareOf = (items: Item[]): Bare => {
     if (out.size === 1) out.leads = has(i, 'ans:drop') ? 'drop' : has(i, 'ans:same') ? 'same' : has(i, 'ans:yes') ? 'yes' : undefined
     let known = isThin(i)
     if (i.num !== undefined && !i.ordinal) {
-      out.numbers.push(i)
+      // "60 i said sixty": one number
+      if (!out.numbers.some(x => x.num === i.num && (i.unit === undefined || x.unit === i.unit))) out.numbers.push(i)
       known = true
     }
     if (i.sides) known = true

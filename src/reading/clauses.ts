@@ -129,6 +129,7 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
         (found.strange ? 1 : 0) -
         3 * others -
         3 * turns -
+        (found.noUnit && found.more && found.slots.crop === undefined && before !== undefined && before !== 'load' ? 2 : 0) -
         but
       if (total > score) {
         score = total

@@ -3,6 +3,8 @@ import { speaksOf } from './lexicon.ts'
 import { isThin } from './pool.ts'
 import { asksAnyway } from './whatIf.ts'
 
+const ASKS = /^(?:quick question|one question|question|una pregunta|pregunta|una preguntita|preguntita)$/i
+const OR_YET = /^(?:todavia|aun|le falta|le seguimos|still|do we|should we|not yet)/i
 const PRONOUN =
   /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
 
@@ -45,7 +47,7 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   if (mark) return true
   if (/^(?:no|not|que)$/.test(items.at(-1)?.tokens.at(-1)?.norm ?? '')) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')
-    if (/ (?:or not|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
+    if (/ (?:or not|or not yet|o (?:todavia )?no|o que)$/.test(text) && items.some(i => hasCat(i, 'pile') || hasCat(i, 'q'))) return true
   }
   if (
     SAYING.has(items.at(-1)?.tokens.at(-1)?.norm ?? '') &&
@@ -53,6 +55,11 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     items.some(i => hasCat(i, 'pile') || has(i, 'pileword') || hasCat(i, 'crop'))
   )
     return true
+  // "una pregunta, ya esta bien apretado el arroyo"
+  if (items.slice(0, 4).some(i => ASKS.test(i.text))) return true
+  // "ya se podra abrir barn o todavia le falta"
+  const or = items.findIndex((i, k) => k > 1 && /^(?:o|or)$/i.test(i.text) && OR_YET.test(items[k + 1]?.text ?? ''))
+  if (or > 0 && items.some(i => hasCat(i, 'pile'))) return true
   // "any tires on creek"
   const any = items.find(i => !isThin(i) || i.text.toLowerCase() === 'any')
   if (any && /^any$/i.test(any.text) && !items.some(i => hasCat(i, 'v') && !has(i, 'v:break') && !has(i, 'v:have'))) return true
@@ -77,7 +84,9 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
     if (!isThin(i) || hasCat(i, 'q')) all.push({ i, k })
   }
   // "hi please how's north"
-  const greeted = all.findIndex(x => !GREETING.test(x.i.text.toLowerCase()) && !hasCat(x.i, 'person') && !has(x.i, 'comma'))
+  const greeted = all.findIndex(
+    x => !GREETING.test(x.i.text.toLowerCase()) && !has(x.i, 'and') && !hasCat(x.i, 'person') && !has(x.i, 'comma'),
+  )
   const content = all.slice(Math.max(0, greeted))
   for (const [n, { i, k }] of content.entries()) {
     if (n > 5) break

@@ -83,7 +83,7 @@ const isLeftBehind = (items: Item[], at: number, seg: Segment): boolean => {
   return (
     pause > at + 1 &&
     pause < seg.from + 1 &&
-    items.slice(at + 1, pause).some(i => !i.senses.length || hasCat(i, 'pile')) &&
+    items.slice(at + 1, pause).some(i => !i.senses.length || hasCat(i, 'pile') || hasCat(i, 'animal')) &&
     items.slice(pause, seg.to).some(i => isVerb(i))
   )
 }
@@ -114,15 +114,50 @@ const isAfterthought = (items: Item[], k: number, seg: Segment): boolean =>
 /** "putting the net on after lunch": on the way, not done. */
 const going = (i: Item): boolean => hasCat(i, 'v') && /ing?$/.test(i.tokens[0]!.norm)
 
+const OURS = /^(?:gauge|farm|place|yard|field|fields|piles?|covers?|rancho|casa|house|lluviometro|pluviometro)$/
+/** "my mom's garden up in Duluth got hail": on somebody else, or in a place that nobody here knows. */
+const isElsewhere = (items: Item[]): boolean => {
+  const sky = items.findIndex(i => hasCat(i, 'sky'))
+  const before = items.slice(0, Math.max(sky, 0))
+  return before.some((i, k) => {
+    const next = before[k + 1]
+    if (!next) return false
+    if (/^(?:my|his|her|their|mi|tu)$/i.test(i.text)) return !OURS.test(next.tokens[0]!.norm)
+    return /^(?:in|up in|down in|over in|en|alla en)$/i.test(i.text) && next.senses.length === 0 && next.num === undefined && !next.date
+  })
+}
+
 /** A verb that tells what was done, and how much. */
-const tellsAmount = (items: Item[]): boolean => items.some(isVerb) && items.some(i => i.num !== undefined)
+const tellsAmount = (items: Item[]): boolean => items.some(i => isVerb(i) || hasCat(i, 'sky')) && items.some(i => i.num !== undefined)
 
 /** A form that orders nothing and plans nothing: "went on", "hauled", "echamos". */
 const isPast = (i: Item): boolean => isVerb(i) && /(?:ed|went|took|got|came|brought|threw|amos|imos|aron|ieron)$/.test(i.tokens[0]!.norm)
 
+/** A plan that came to something else, told behind it: "wanted 3 ft, only took 2". */
+const MEANT_TO =
+  /^(?:wanted(?: to)?|meant to.*|should of|should have|shoulda|was gonna|were gonna|was going to|were going to|iba a|ibamos a|iban a|hiba a|queria|queriamos|querian)$/i
+
 const PASSED_BY =
   /\b(?:went|slid|passed|stayed|slipped|tracked|headed|split|skirted)\b.*\b(?:of us|around us|past us|by us|other way|across the (?:river|road|valley))\b|\bse fue\b.*\b(?:lado|lejos|largo)\b/
 const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/i
+
+const CONTENT = ['pile', 'crop', 'mat', 'box', 'what', 'animal', 'sky', 'item', 'group', 'find', 'thing'] as const
+const isContent = (i: Item): boolean =>
+  i.num !== undefined || i.sides !== undefined || CONTENT.some(cat => hasCat(i, cat)) || i.date !== undefined
+const JOKE = /\b(?:jk|kidding|joke|broma)\b/i
+
+/** "rolled it back 5 ft on shop dont nobody go any farther": what is said behind all that was told is about something else. */
+const isTrailing = (items: Item[], k: number, seg: Segment): boolean => {
+  if (!has(items[k], 'm:no') && !has(items[k], 'm:tell') && !has(items[k], 'm:plan')) return false
+  if (JOKE.test(items[k]!.text)) return false
+  const rest = items.slice(k, seg.to)
+  return (
+    !rest.some(isContent) &&
+    rest.slice(1).some(x => !x.senses.length) &&
+    items.slice(seg.from, k).some(isContent) &&
+    items.slice(seg.from, k).some(isVerb)
+  )
+}
 
 /** How a clause was meant, by the words of mood in it and before it. `told`: something was told before it in the same message. */
 export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood | undefined, told = false): Mood => {
@@ -133,9 +168,13 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     (items.some(i => MISSED_US.test(i.text)) || PASSED_BY.test(wordsOf(items.slice(seg.from, seg.to))))
   )
     return 'denial'
+  if (seg.act?.frame === 'weather' && isElsewhere(items.slice(from, seg.to))) return 'hearsay'
   // "hope the rain holds off, got 9 loads on creek"
   const own = items.slice(seg.from, seg.to)
-  const done = (carried === 'hope' || (carried === 'plan' && own.some(isPast))) && tellsAmount(own) && has(items[seg.from - 1], 'comma')
+  const done =
+    (carried === 'hope' || (carried === 'plan' && (own.some(isPast) || items.slice(0, seg.from).some(i => MEANT_TO.test(i.text))))) &&
+    tellsAmount(own) &&
+    has(items[seg.from - 1], 'comma')
   let mood: Mood = done ? 'fact' : (carried ?? 'fact')
   for (let k = from; k < seg.to; k++) {
     const i = items[k]!
@@ -143,6 +182,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'find:good') && !(has(i, 'm:no') && seg.act !== undefined && seg.act.frame !== 'check' && seg.act.frame !== 'damage'))
       continue
     const inside = k >= seg.from
+    if (inside && !has(i, 'm:hope') && isTrailing(items, k, seg)) continue
     // "was gonna feed 12k but the mixer broke": what is told behind it sets nothing right
     if (has(i, 'but') && !(inside && items.slice(seg.from, k).some(x => hasCat(x, 'v') || hasCat(x, 'b')))) mood = 'fact'
     // "bout dumped a load on barn": it did not come to that

@@ -26,6 +26,12 @@ export const BEGINS = new Set(
     .flatMap(m => [...m.keys()])
     .concat(Object.keys(EN_HOMOPHONES), 'a an un una one half medio media quarter inch foot pulgada pie'.split(' ')),
 )
+const FEET = /^(?:feet|foot|ft|pounds|lbs|loads|tires)$/
+const HUNDREDFOLD = /^[cs]ient[oa]s$/
+
+/** Homophones that are words of their own between numbers: "twenty to creek". */
+const JOINING = new Set(['to', 'too', 'for'])
+
 /** A whole number in words, from token i; undefined where none starts there. */
 export const words = (tokens: Token[], i: number): { to: number; value: number } | undefined => {
   let k = i
@@ -95,9 +101,16 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
         (w === 'and' &&
           group >= 100 &&
           group % 100 === 0 &&
-          (small(next) !== undefined || tens(next) !== undefined) &&
+          (small(next) !== undefined ||
+            tens(next) !== undefined ||
+            (Object.hasOwn(EN_HOMOPHONES, next) && FEET.test(normAt(tokens, k + 2)))) &&
           !/^(?:dozen|doz)$/.test(normAt(tokens, k + 2))) ||
-        (w === 'y' && group >= 20 && group % 10 === 0 && group % 100 !== 0 && (ES_UNITS[next] ?? 99) < 10)
+        (w === 'y' &&
+          group >= 20 &&
+          group % 10 === 0 &&
+          group % 100 !== 0 &&
+          (ES_UNITS[next] ?? 99) < 10 &&
+          !HUNDREDFOLD.test(normAt(tokens, k + 2)))
       if (!joins) break
       k++
     } else if (
@@ -115,15 +128,30 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
       group % 10 === 0 &&
       group % 100 !== 0 &&
       Object.hasOwn(EN_HOMOPHONES, w) &&
-      (/^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches)$/.test(
-        tokens[k + 1]?.norm ?? '',
-      ) ||
+      (!JOINING.has(w) ||
+        /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches|degrees|deg|ton|lb|lbs|inch|moisture|dry|dm|as|now|today|milking)$/.test(
+          tokens[k + 1]?.norm ?? '',
+        ) ||
         // "we have fifty for", "fifty to of them"
         (tokens[k + 1] === undefined && k > 1) ||
         (tokens[k + 1]?.norm === 'of' && /^(?:them|em|those)$/.test(tokens[k + 2]?.norm ?? '')))
     ) {
       // "thirty too feet"
       group += EN_HOMOPHONES[w]!
+      k++
+    } else if (
+      group !== undefined &&
+      group >= 100 &&
+      group % 100 === 0 &&
+      normAt(tokens, k - 1) === 'and' &&
+      Object.hasOwn(EN_HOMOPHONES, w)
+    ) {
+      // "two hundred and ate feet"
+      group += EN_HOMOPHONES[w]!
+      k++
+    } else if (group !== undefined && group > 1 && group < 10 && HUNDREDFOLD.test(w)) {
+      // "tres cientas", written apart
+      group *= 100
       k++
     } else if (total > 0 && group === undefined && Object.hasOwn(EN_HOMOPHONES, w) && tokens[k + 1]?.norm === 'hundred') {
       group = EN_HOMOPHONES[w]!

@@ -1,6 +1,6 @@
 import { EN_HOMOPHONES, EN_UNITS } from './en/numbers.ts'
 import { fraction, marked, tail } from './fractions.ts'
-import { BEGINS, counted, scaleOf, words } from './numberWords.ts'
+import { BEGINS, counted, scaleOf, small, tens, words } from './numberWords.ts'
 import { normAt, type Token } from './token.ts'
 
 /** A number said in digits or words over tokens `from` up to `to`. */
@@ -70,6 +70,10 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       // "12 k from lane": thousands written apart; Spanish "k" for "que" is followed by a verb
       if (next?.norm === 'k' && t.value < 1000 && AFTER_K.test(tokens[i + 2]?.norm ?? ''))
         return { from: i, to: i + 2, value: t.value * 1000 }
+      // "33 punto 8"
+      const point = /^(?:punto|point)$/.test(next?.norm ?? '') ? tokens[i + 2] : undefined
+      if (point?.value !== undefined && Number.isInteger(t.value) && point.value < 10 && Number.isInteger(point.value))
+        return { from: i, to: i + 3, value: t.value + point.value / 10 }
       // "2 dozen"
       if (/^(?:dozen|doz|dzn|docenas?|dosenas?)$/.test(tokens[i + 1]?.norm ?? '')) return { from: i, to: i + 2, value: t.value * 12 }
       const h = tail(tokens, i + 1)
@@ -100,6 +104,8 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       ...(n === 'inch' || n === 'pulgada' ? { inches: true } : { feet: true }),
     }
   const second = normAt(tokens, i + 1)
+  // "for teen loads"
+  if (/^teens?$/.test(second) && TEEN.has(n)) return { from: i, to: i + 2, value: TEEN.get(n)! }
   if (n === 'half' || n === 'medio' || n === 'media') {
     if (/^(?:dozen|doz|dzn|docena|dosena)$/.test(second)) return { from: i, to: i + 2, value: 6 }
     let to = i + 1
@@ -116,6 +122,10 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
       value,
     }
   }
+  // "docena y media"
+  const more = counted(n) === 12 ? tail(tokens, i + 1) : undefined
+  if (more)
+    return { from: i, to: i + 1 + more.length + (normAt(tokens, i + 1 + more.length) === 'de' ? 1 : 0), value: 12 * (1 + more.adds) }
   if (counted(n) !== undefined && n !== 'pair') return { from: i, to: i + (second === 'of' || second === 'de' ? 2 : 1), value: counted(n)! }
   if ((n === 'a' || n === 'an') && second === 'half' && /^(?:dozen|doz|dzn)$/.test(normAt(tokens, i + 2)))
     return { from: i, to: i + 3, value: 6 }
@@ -148,6 +158,11 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
         /^(loads|buckets|inches|tons|batches|hours|hrs|hour)$/.test(normAt(tokens, i + 1 + h.length)))
     )
       return { from: i, to: i + 1 + h.length, value: EN_HOMOPHONES[n]! + h.adds }
+    // "won twenty to", "forty by won ten"
+    if ((n === 'won' || n === 'wun') && (tens(second) !== undefined || (small(second) ?? 0) >= 10)) {
+      const rest = words([...tokens.slice(0, i), { ...t, norm: 'one' }, ...tokens.slice(i + 1)], i)
+      if (rest) return { from: i, to: rest.to, value: rest.value }
+    }
     // "ate thousand five hundred", "to hundred"
     if (scaleOf(second) !== undefined) {
       const name = Object.keys(EN_UNITS).find(k => EN_UNITS[k] === EN_HOMOPHONES[n])!
@@ -159,6 +174,9 @@ const whole = (tokens: Token[], i: number): NumberItem | undefined => {
   if (n === 'a' || n === 'an' || n === 'un' || n === 'una') return { from: i, to: i + 1, value: 1, weak: true }
   return undefined
 }
+
+/** "for teen", "six teen": written apart. */
+const TEEN = new Map(Object.entries({ thir: 13, for: 14, fore: 14, four: 14, fif: 15, six: 16, seven: 17, eight: 18, ate: 18, nine: 19 }))
 
 /** The number that starts at token `i`, with "10-12", "10 to 12", "two or three" as a range. */
 export const numberAt = (tokens: Token[], i: number): NumberItem | undefined => {

@@ -14,6 +14,7 @@ import { narrowed } from './narrow.ts'
 import { weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import { asksIn } from './questions.ts'
+import { isQuoted } from './quoted.ts'
 import type { Act, FrameName, Mood, Reading } from './reading.ts'
 import { withoutReason } from './reason.ts'
 import { repair, setsRight } from './repair.ts'
@@ -183,7 +184,12 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       }
       const mood = moodOf(run, from, seg, carried, found.at(-1)?.act.mood === 'fact')
       if (mood === 'hope' || mood === 'if' || mood === 'hearsay' || mood === 'plan')
-        carried = mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan')) ? undefined : mood
+        carried =
+          mood === 'hearsay' && seg.act.frame === 'weather'
+            ? undefined
+            : mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan'))
+              ? undefined
+              : mood
       seg.act.mood = moodOfAct(mood, seg, run, from)
       // "checked north, not one hole": the denial of harm is the finding
       if (mood === 'denial' && seg.act.frame === 'damage' && run.slice(seg.from, seg.to).some(i => has(i, 'v:check'))) {
@@ -249,7 +255,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       if ((unnamed || (act.frame === 'cover' && act.slots.pile === undefined)) && act.mood === 'fact') act.mood = 'hearsay'
     }
   // "'put 7 loads on north' is what I told him": somebody's words
-  if (/^\s*["“][^"”]{4,200}["”]\s*,?\s*\S+ \S+ \S+/.test(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
+  if (isQuoted(text)) for (const f of found) if (f.act.mood === 'fact') f.act.mood = 'hearsay'
   together(found)
   const acts = distribute(
     found.map(f => f.act),

@@ -94,6 +94,13 @@ const HEARD_AS = new Map(
     qtr: 'quarter',
     qrtr: 'quarter',
     knite: 'night',
+    tongues: 'tons',
+    tongue: 'ton',
+    lair: 'layer',
+    lairs: 'layers',
+    hales: 'hails',
+    hale: 'hail',
+    pounce: 'pounds',
   }),
 )
 

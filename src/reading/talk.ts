@@ -10,6 +10,7 @@ const IS = /^(?:was|were|is|era|eran|fue|fueron|son)$/
 const SHOULD = /\bshould|\b(?:eran|fueron|debian)\b/i
 const THOSE = /^(?:those|them|esos|esas|aquellos)$/i
 
+const OBJECT = /^(?:se|le|les|lo|la|los|las|me|nos|te|hay|hubo|ha|han)$/i
 const IN_THERE = /\b(?:in|on) (?:there|it now)\b|\bright$/
 const SHORT = 6
 
@@ -224,6 +225,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     else return undefined
   }
   const isMoved = not > 0 && items.slice(0, not).some(i => i.date) && items.slice(not).some(i => i.date)
+  // "disculpa y el barn ya se puede abrir": manners; "no se suban a barn": told not to
+  const polite =
+    /^(?:perdon|disculpa|disculpen|sorry|sry)$/.test(first.text.toLowerCase()) &&
+    !items.some((i, k) => i.num !== undefined || (k > 0 && i !== first && has(i, 'fix:make')))
+  if (no === 0 && polite && content.length > 4 && !has(items[items.indexOf(first) + 1], 'comma')) return undefined
+  if (no === 0 && /^no$/i.test(first.text) && OBJECT.test(items[items.indexOf(first) + 1]?.text ?? '')) return undefined
   let strength = 0
   if (no === 0) strength += 1
   // "no, 96 long"

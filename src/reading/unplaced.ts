@@ -23,6 +23,10 @@ const isTrade = (i: Item): boolean =>
 const isAside = (clause: Item[]): boolean => clause.filter(isStrange).length > 1 && !clause.some(isTrade)
 
 /** "los de alfalfa todavía no llegan": what did not come, or is still to come, was not left out. */
+/** "he might have another 50 in spring": nothing there is told as done. */
+const isUndone = (clause: Item[]): boolean =>
+  clause.some(i => has(i, 'm:plan') || has(i, 'm:hope') || has(i, 'm:if') || has(i, 'm:tell')) && !clause.some(i => hasCat(i, 'pile'))
+
 const isDenied = (clause: Item[]): boolean =>
   clause.every(i => i.num === undefined && !i.sides) && clause.some(i => has(i, 'm:no') || has(i, 'm:plan') || has(i, 'm:hope'))
 
@@ -43,7 +47,7 @@ const isApart = (clause: Item[], k: number): boolean => {
  * What is told in passing is none of it.
  */
 export const unplaced = (clause: Item[]): Item[] => {
-  if (isAside(clause)) return []
+  if (isAside(clause) || isUndone(clause)) return []
   const denied = isDenied(clause)
   return clause.filter((i, k) => {
     if (i.num !== undefined || i.sides !== undefined) return !isApart(clause, k)

@@ -70,8 +70,12 @@ const isHomophone = (tokens: Token[], i: number, q: NumberItem, item: Item, bare
   const box = hits[q.to]
   if (box?.kind === 'box' && /s$/.test(tokens[box.to - 1]!.norm)) return true
   // "five loads of corn and to of haylage"
-  if (next?.norm === 'of' && nums.some(x => x?.unit === 'load') && phraseAt(tokens, q.to + 1)?.en.some(s => s.startsWith('crop:')))
-    return true
+  if (next?.norm === 'of' && tokens[q.to + 1] && nums.some(x => x?.unit === 'load')) {
+    const kind = phraseAt(tokens, q.to + 1)
+    if (kind?.en.some(s => s.startsWith('crop:') || s.startsWith('say:'))) return true
+  }
+  // "packed it too hours"; "for hours" is how long, and nobody knows it
+  if (item.unit === 'hour' && (w !== 'for' || last === 'ours')) return true
   // "that was ate not six"
   const setRight = w !== 'to' && /^(?:was|its|that|make|been|be|mean|wait|meant)$/.test(tokens[i - 1]?.norm ?? '')
   if (setRight && (next === undefined || next.kind === 'mark' || next.norm === 'not')) return true

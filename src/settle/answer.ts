@@ -4,6 +4,7 @@ import type { Act, Reading } from '../reading/reading.ts'
 import { dateIn } from '../reading/wish/chore.ts'
 import { TAPPED } from '../watch/item.ts'
 import type { Context } from './context.ts'
+import { wasWet } from './correct.ts'
 
 /** What a message does to an open question. */
 export type Effect =
@@ -97,6 +98,15 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
   }
   switch (code) {
     case 'ask-same':
+      // "more. well, 5 more"
+      if (
+        (b.more || b.no) &&
+        !b.same &&
+        b.numbers.length === 1 &&
+        b.numbers[0]!.num !== q.drafts[0]?.slots.count &&
+        q.drafts[0]?.slots.count !== undefined
+      )
+        return { act: 'fill', slots: { count: b.numbers[0]!.num } }
       if (b.more || (b.no && !b.same)) return { act: 'sure' }
       if (b.same || (b.yes && own)) return { act: 'drop' }
       return undefined
@@ -123,7 +133,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
     case 'ask-implausible':
       if (b.numbers.length === 1 && (own || replied)) {
         const n = b.numbers[0]!
-        const lb = q.slot === 'lb' ? (inLb(n) ?? n.num!) : n.num!
+        const share = q.slot === 'dmPct' && wasWet(q.drafts[0]!.slots) ? 100 - n.num! : n.num!
+        const lb = q.slot === 'lb' ? (inLb(n) ?? n.num!) : share
         if (lb === q.drafts[0]?.slots[q.slot!]) return { act: 'sure' }
         return fillNumber(q, lb)
       }
@@ -135,6 +146,16 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
   if (merge && (own || replied))
     for (const [k, v] of Object.entries(merge.slots))
       if (v !== undefined && q.drafts[0]!.slots[k] === undefined && !(k === 'cause')) slots[k] = v
+  // "corn, and it was 8 not 7"
+  const { fix } = r
+  if (
+    own &&
+    fix?.kind === 'change' &&
+    typeof fix.slots.number === 'number' &&
+    fix.wrong.number === q.drafts[0]?.slots.count &&
+    fix.wrong.number !== undefined
+  )
+    slots.count = fix.slots.number
   switch (q.slot) {
     case 'pile':
     case 'toPile':

@@ -108,7 +108,7 @@ const TAKES: Record<string, string[]> = {
 }
 
 /** A test that was told as moisture, in percent of the whole: its dry matter is not among the numbers that were said. */
-const wasWet = (e: Record<string, unknown>): boolean => {
+export const wasWet = (e: Record<string, unknown>): boolean => {
   const said = String(e.said ?? '')
   const numbers = (said.match(/\d+(?:\.\d+)?/g) ?? []).map(Number)
   return /\b(?:moist\w*|mst|wet|water|humedad|agua)\b/i.test(said) && !numbers.includes(Number(e.dmPct))

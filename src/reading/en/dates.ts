@@ -13,12 +13,12 @@ const date = (month: number, dayNo: number): Said => ({ as: 'date', month, day: 
 export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['today, tday, tdy, todays, earlier today, later today', own(0)],
   ['tonight, tonite, tnite, tonights, 2 nite, this nite', own(0), 'night'],
-  ['this morning, this mornin, this morn, this am', own(0), 'morning'],
+  ['this morning, this mrn, ths mrn, ths morn, ths am, ths mornin, this mornin, this morn, this am', own(0), 'morning'],
   ['this afternoon, this aft, this aftnoon, this afternon, this pm', own(0), 'afternoon'],
   ['this evening, this evenin, this eve', own(0), 'evening'],
   ['this noon', own(0), 'noon'],
   [
-    'yesterday, ystrdy, yestdy, ystrd, yestrdy, ysterday, ystdry, yest, yday, ystrday, ystdy, yesterdy, yestrday, yesturday, yestday, yesterdays, yestarday, yesterd',
+    'yesterday, yst, ystrdy, yestdy, ystrd, yestrdy, ysterday, ystdry, yest, yday, ystrday, ystdy, yesterdy, yestrday, yesturday, yestday, yesterdays, yestarday, yesterd',
     day(-1),
   ],
   [
@@ -42,7 +42,7 @@ export const EN_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['end of the week, end of this week, end of week', { as: 'weekday', wd: 5, which: 'this' }],
   ['end of next week', { as: 'weekday', wd: 5, week: 1 }],
   ['end of the year, end of year, years end', date(12, 31)],
-  ['this week, this wk', { as: 'period', unit: 'week', n: 0 }],
+  ['this week, this wk, ths wk', { as: 'period', unit: 'week', n: 0 }],
   ['last week, last wk, lst week, previous week, last weeks', { as: 'period', unit: 'week', n: -1 }],
   ['week before last', { as: 'period', unit: 'week', n: -2 }],
   ['next week, next wk, nxt week, coming week', { as: 'period', unit: 'week', n: 1 }],

@@ -50,6 +50,7 @@ export const ES_UNITS: Record<string, number> = {
 }
 export const ES_TENS: Record<string, number> = {
   veinte: 20,
+  veinti: 20,
   beinte: 20,
   vente: 20,
   treinta: 30,

@@ -115,6 +115,9 @@ export const damage = (p: Pool): Found | undefined => {
     out.slots.inches = Number(valueOf(p.take(stone), 'stone'))
     p.takeAll('stone:size')
   }
+  // "granizo de 2 pulgadas y le abrio 6 hoyos"
+  const inch = out.slots.cause === 'hail' && out.slots.inches === undefined ? p.num(['in'], (_, k) => Math.abs(k - cause) <= 3) : -1
+  if (inch >= 0) out.slots.inches = p.take(inch)!.num
   out.slots.cause ??= 'unknown'
   if (!out.slots.what) {
     out.implied = true

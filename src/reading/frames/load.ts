@@ -203,8 +203,12 @@ export const load = (p: Pool): Found | undefined => {
   if (crop.crop) out.slots.crop = crop.crop
   if (crop.cut) out.slots.cut = crop.cut
   // "2 loads of laundry": what nobody knows is no feed, unless it goes on a pile of ours
-  if (!crop.crop && at >= 0) {
-    let k = at + 1
+  const bareAt =
+    at >= 0 || boxAt >= 0
+      ? at
+      : p.items.findIndex((i, k) => i.num !== undefined && i.unit === undefined && !p.free(k) && has(p.items[k + 1], 'off'))
+  if (!crop.crop && (at >= 0 || bareAt >= 0)) {
+    let k = (at >= 0 ? at : bareAt) + 1
     while (p.items[k] && has(p.items[k], 'off') && p.items[k]!.senses.every(s => s === 'off' || s === 'filler')) k++
     const noun = p.items[k]
     if (noun && p.free(k) && noun.senses.length === 0) {
