@@ -68,7 +68,8 @@ export const bareOf = (items: Item[]): Bare => {
     let known = isThin(i)
     if (i.num !== undefined && !i.ordinal) {
       // "60 i said sixty": one number
-      if (!out.numbers.some(x => x.num === i.num && (i.unit === undefined || x.unit === i.unit))) out.numbers.push(i)
+      if (has(items[k - 1], 'm:no')) out.denied = i.num
+      else if (!out.numbers.some(x => x.num === i.num && (i.unit === undefined || x.unit === i.unit))) out.numbers.push(i)
       known = true
     }
     if (i.sides) known = true

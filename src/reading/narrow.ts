@@ -30,6 +30,8 @@ const ofNumber: Ruling = (items, k, i) => {
   // "temp dropped to 14 last night"
   if (isBare(i) && items.slice(Math.max(0, k - 4), k).some(x => TEMPERATURE.test(x.text.toLowerCase()))) return { unit: 'degF' }
   if (isOutOf(items, k) || isOfThose(items, k)) return LABEL
+  // "salio medio aguada", "half asleep": so much of nothing
+  if (i.num === 0.5 && isBare(i) && /^(?:medi[oa]|half)$/.test(i.tokens[0]!.norm) && items[k + 1]?.senses.length === 0) return STUTTER
   // "apunta 2 cosas"
   if (isBare(i) && OF_THINGS.test(textAt(items, k + 1))) return LABEL
   // "no eleven eleven loads": said twice over

@@ -103,6 +103,8 @@ export interface Fix {
 export interface Bare {
   /** Values by kind: numbers, piles, crops …, in the order said. */
   numbers: Item[]
+  /** A number that is denied: "8 not 7". */
+  denied?: number
   piles: string[]
   crops: { crop: string; cut?: number }[]
   yes: boolean

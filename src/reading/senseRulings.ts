@@ -1,9 +1,11 @@
 import { FIELD_WORD } from './frames/field.ts'
 import { has, hasCat, type Item } from './item.ts'
+import { isThin } from './pool.ts'
 import { FED, FILLER, NOTHING, ON_TOP, PATCHED, PLACE, PUT, type Ruling, textAt } from './ruling.ts'
 
 const CUT_IS = new Set(['v:take', 'v:break', 'what:tear'])
 const GOT_TO = /^g[eo]ts? to$/
+const IN_BAGS = /^(?:pea gravel|gravel|sand|stones?|rocks?|dirt|grava|graba|arena|piedra|tierra)$/i
 const BAGS = /^(?:bags?|bolsas?|bolsitas?|sacos?|costal(?:es)?|bultos?)$/
 const TRACKS = /^(?:tracks?|prints?|poop|huellas?)$/
 
@@ -83,7 +85,7 @@ export const BY_SENSE = new Map<string, Ruling>(
     'mat:gravel bags': (items, k) => {
       if (!BAGS.test(textAt(items, k)) || !/^(?:of|de|d)$/.test(textAt(items, k + 1))) return undefined
       const of = items[k + 2]
-      return of && of.senses.length === 0 && of.num === undefined ? NOTHING : undefined
+      return of && of.num === undefined && !(of.senses.length > 0 && isThin(of)) && !IN_BAGS.test(of.text) ? NOTHING : undefined
     },
     // "40 bags round the edge": where they lie
     'what:loose edge': (items, k, i) => (has(i, 'where:place') && isLedTo(items, k) ? PLACE : undefined),

@@ -62,8 +62,8 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     if (first && (first.strength >= 2 || Object.keys(first.wrong).length > 0)) return first
   }
   // "sorry, was counting while he was yakking at me, make that 6": how it came about stands first
-  const last = all.findLastIndex((i, k) => k > 1 && has(i, 'fix:make') && LEADS_FIX.test(i.text) && has(all[k - 1], 'comma'))
-  if (last > 0 && has(all[0], 'fix:no') && all.slice(0, last).every(i => i.num === undefined && !i.sides && !hasCat(i, 'pile'))) {
+  const last = all.findLastIndex((i, k) => k > 1 && has(i, 'fix:make') && LEADS_FIX.test(i.text))
+  if (last > 0 && has(all[0], 'fix:no') && all.slice(0, last).every(i => !i.sides && !hasCat(i, 'pile') && !hasCat(i, 'unit'))) {
     const fix = fixOf(all.slice(last))
     if (fix) return fix
   }

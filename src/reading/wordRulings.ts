@@ -50,6 +50,10 @@ const delivered: Ruling = (items, k) =>
 /** "we'll", "he'll": typed with its apostrophe it is no other word. */
 const willDo: Ruling = (_, __, i) => (/['’]ll$/i.test(i.text) ? PLAN : undefined)
 
+/** "wanted 3 ft off shop", "I want 6 loads put on creek" */
+const wishes: Ruling = (items, k) =>
+  items[k + 1]?.num !== undefined || /^(?:it|them|em|us|me)$/.test(textAt(items, k + 1)) ? PLAN : undefined
+
 /** "starting thursday": a day to come. */
 const begins: Ruling = (items, k) => {
   const date = items[k + 1]?.date
@@ -102,7 +106,9 @@ export const BY_WORD = new Map<string, Ruling>(
         ? FILLER
         : undefined,
     // "wanted 3 ft off shop"
-    wanted: (items, k) => (items[k + 1]?.num !== undefined || /^(?:it|them|em|us|me)$/.test(textAt(items, k + 1)) ? PLAN : undefined),
+    wanted: wishes,
+    want: wishes,
+    wants: wishes,
     starting: begins,
     beginning: begins,
     empezando: begins,

@@ -147,15 +147,7 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
     for (const [k, v] of Object.entries(merge.slots))
       if (v !== undefined && q.drafts[0]!.slots[k] === undefined && !(k === 'cause')) slots[k] = v
   // "corn, and it was 8 not 7"
-  const { fix } = r
-  if (
-    own &&
-    fix?.kind === 'change' &&
-    typeof fix.slots.number === 'number' &&
-    fix.wrong.number === q.drafts[0]?.slots.count &&
-    fix.wrong.number !== undefined
-  )
-    slots.count = fix.slots.number
+  if (own && b.denied !== undefined && b.denied === q.drafts[0]?.slots.count && b.numbers.length === 1) slots.count = b.numbers[0]!.num
   switch (q.slot) {
     case 'pile':
     case 'toPile':

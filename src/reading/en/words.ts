@@ -274,14 +274,14 @@ export const EN_WORDS: Record<string, string> = {
     'heard, says, said, they say, radio says, radar, radar shows, radar showed, radar says, on the news, the news said, forecast, calling for, supposed to, chance of, they said, thinks, reckon, guess, i guess, dreamed, dreamt, remember when, used to, back when, in the old days, years ago, neighbor, neighbors, next door, forecasting, warning, watch out for, sounds like, rumor, joke, jk, kidding, just kidding, imagine, almost, nearly, bet, looked like it, it looked like it, claims, claimed, swears, swore, brags, bragged, brother in law, in the movie, that movie, this movie, a movie, video game, the game, on tv, in the song, country song, a dream',
   // questions
   'q:howmany':
-    'how many, how much, hw many, hw much, howmany, howmuch, how mny, what was the total, total on, whats the total, whats the count, count on, tally, whats the tally, how manny, what did we get',
+    'how many, how much, hw many, hw much, howmany, howmuch, how mny, what was the total, total on, whats the total, whats the count, count on, tally, whats the tally, how manny, what did we get, hw mny, hw mch, how mch',
   'q:howlong':
-    'how long, how much time, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft, when do we run outta, run outta, when does it run out',
+    'how long, how much time, how many days, how much longer, how long will, days left, how far will, when will, when does, how many more days, when do we run out, run out, hw long, days of feed, how many days left, how long until, when we run out, how many weeks, last us, days lft, when do we run outta, run outta, when does it run out, hw lng wll, hw lng, how lng',
   'q:how':
     'how, hows, how is, how are, whats up with, whats with, status, status on, how about, hows it look, whats the story on, update on, whats on, whats in, what is in, what do we have in, report on, rundown on, tell me about, hw is, show me, show us, let me see, let us see, send me the picture, send me the pictures, send me the photo, give me, info on, sitrep, where are we on, where are we at on, how does',
   'q:what': 'what, whats, which, wat, wut, what is, whats the, what kind, what size, what sz, wht',
   'q:when':
-    'when we last, when did we last, when last, when, whens, last time, whn, what day, how long ago, when was, how long since, whats the last time',
+    'when we last, when did we last, when last, when, whens, last time, whn, what day, how long ago, when was, how long since, whats the last time, wen',
   'q:who':
     'who, whos, which one of you, who all, whod, anybody, anyone, did anybody, did anyone, did somebody, has anyone, has anybody, somebody',
   'q:where': 'where, wheres',
@@ -309,7 +309,7 @@ export const EN_WORDS: Record<string, string> = {
   'qt:mix':
     'mix, ratio, blend, made of, percent of, what percent, split between, how much of each, two to one, corn to haylage, composition, made up of, proportion, percent corn, share, layers, breakdown, whats the mix, split, corn and haylage in',
   'qt:checks':
-    'whats due, what is due, due today, due now, needs doing, needs doin, need doing, left to do, needs walking, check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check',
+    'whats due, what is due, due today, due now, needs doing, needs doin, need doing, left to do, needs walking, check, checked, chkd, walked, looked at, last check, last checked, been checked, checkd, next check, inspected, last look, walk the covers, looked over, check due, due for a check, lst chk, last chk, lst chkd',
   'qt:loss': 'spoiling, rotting, losing, lose, loss, losses, shrink, wasting, waste, spoilage, lost, throwing away, shrinkage',
   'qt:supplies':
     'do we have, we have, have left, have on hand, on hand, in stock, got left, are left, left over, do we own, in the shed, got, supplies, stock, inventory, left, in use, free, spare, extra, do i have, are there, we got, have we got, do we still have',

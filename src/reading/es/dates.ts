@@ -17,7 +17,7 @@ export const ES_PHRASES: [words: string, said: Said, part?: Part][] = [
   ['esta noche, sta noche', own(0), 'night'],
   ['este mediodia, este medio dia', own(0), 'noon'],
   ['ayer, aller, ayr, el dia de ayer', day(-1)],
-  ['anoche, anoxe, la noche de ayer, ayer noche, ayer en la noche, ayer por la noche', day(-1), 'night'],
+  ['anoche, anohce, anoce, anche, anoxe, la noche de ayer, ayer noche, ayer en la noche, ayer por la noche', day(-1), 'night'],
   ['antier, antes de ayer, anteayer, antiayer, antes de aller, antyer, antesdeayer', day(-2)],
   ['el otro dia', { as: 'shift', n: -3, unit: 'day', loose: true }],
   ['la otra noche', { as: 'shift', n: -3, unit: 'day', loose: true }, 'night'],

@@ -181,6 +181,8 @@ export const pile = (p: Pool): Found | undefined => {
   return out
 }
 
+const WHICH = /^(?:que|esa|ese|esa que|that|which|we got|he bought)$/i
+
 /** What a box holds. */
 export const box = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 1 }
@@ -194,7 +196,9 @@ export const box = (p: Pool): Found | undefined => {
     // the words before the verb, with a word for a box among them
     let k = 0
     while (k < hold && (NOT_NAME.test(p.items[k]!.tokens[0]!.norm) || has(p.items[k], 'and') || has(p.items[k], 'comma'))) k++
-    const run = p.items.slice(k, hold).filter(i => !has(i, 'comma'))
+    // "la caja roja esa que trajo mi cuñado": its name ends where it is said which one
+    const which = p.items.findIndex((i, j) => j > k && j < hold && WHICH.test(i.text))
+    const run = p.items.slice(k, which > k ? which : hold).filter(i => !has(i, 'comma'))
     const boxed = run.some(i => has(i, 'unit:load') || has(i, 'unit:bucket'))
     if (!run.length || (!boxed && !run.every(i => i.senses.length === 0)) || run.some(i => i.num !== undefined || hasCat(i, 'pile')))
       return undefined
@@ -205,7 +209,7 @@ export const box = (p: Pool): Found | undefined => {
           !(
             i.senses.length > 0 &&
             i.senses.every(s => s === 'filler') &&
-            /^(the|la|el|a|my|our|is|that|yeah|yes|ok|okay|so|uh|um|well|pues|oye|este)$/.test(i.tokens[0]!.norm)
+            /^(the|la|el|a|my|our|is|that|yeah|yes|ok|okay|so|uh|um|well|pues|oye|este|mira|mire|fijate)$/.test(i.tokens[0]!.norm)
           ),
       ),
     )

@@ -206,7 +206,13 @@ export const load = (p: Pool): Found | undefined => {
   const bareAt =
     at >= 0 || boxAt >= 0
       ? at
-      : p.items.findIndex((i, k) => i.num !== undefined && i.unit === undefined && !p.free(k) && has(p.items[k + 1], 'off'))
+      : p.items.findIndex(
+          (i, k) =>
+            i.num !== undefined &&
+            i.unit === undefined &&
+            !p.free(k) &&
+            (has(p.items[k + 1], 'off') || (i.tokens.length > 1 && /^(?:de|of)$/.test(i.tokens.at(-1)!.norm))),
+        )
   if (!crop.crop && (at >= 0 || bareAt >= 0)) {
     let k = (at >= 0 ? at : bareAt) + 1
     while (p.items[k] && has(p.items[k], 'off') && p.items[k]!.senses.every(s => s === 'off' || s === 'filler')) k++

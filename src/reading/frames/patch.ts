@@ -37,6 +37,8 @@ export const patch = (p: Pool): Found | undefined => {
     p.items.slice(0, verb).some(i => has(i, 'and') || has(i, 'comma')) &&
     p.items.slice(0, verb).some(i => hasCat(i, 'what'))
   if (verb >= 0 && (relaid >= 0 || anew >= 0 || told || it)) out.bias! -= 4
+  // "patched 1 hole in my truck tire"
+  if (p.cat('pile') < 0 && p.find((i, k) => /^(?:my|mi|mis|his|her)$/i.test(i.text) && has(p.items[k - 1], 'on')) >= 0) return undefined
   p.take(verb >= 0 ? verb : base)
   // "put tape on 3 holes"
   out.order = base >= 0 && !(has(p.items[base], 'item:patch tape') && p.sense('v:put', 'v:have', 'v:buy') >= 0)
