@@ -1,8 +1,11 @@
 import { has, hasCat, type Item } from './item.ts'
+import { isPast } from './mood.ts'
 
 const SINCE = /^(?:since|desde|desde las|till|until|hasta|hasta las)$/
 const CLOCK_LEAD = /^(?:around|about|at|like|by|como|a las|a la|las|la)$/
 const SHORT_TIME = /^(?:minutes?|mins?|minutos?|seconds?|segundos?)$/
+
+const FOR_TOMORROW = /^(?:para|pa|for) (?:ma(?:ñ|n)ana|tomorrow)$/i
 
 /** Times that tell nothing the book keeps: "last night around eight", "lasted ten minutes". Their numbers are no amounts. */
 export const absorbed = (items: Item[]): Item[] => {
@@ -16,6 +19,18 @@ export const absorbed = (items: Item[]): Item[] => {
     }
   }
   for (const [k, i] of items.entries()) {
+    // "peeled the plastic back 4 ft for tomorrow's feed": what it is for, not when
+    const ahead = i.date?.ahead === true || i.date?.future !== i.date?.past || FOR_TOMORROW.test(i.text)
+    if (
+      k > 0 &&
+      ahead &&
+      (FOR_TOMORROW.test(i.text) || (i.date && /^(?:for|para|pa)$/i.test(items[k - 1]!.text))) &&
+      items.slice(0, k).some(isPast)
+    ) {
+      gone.add(i)
+      if (i.date) gone.add(items[k - 1]!)
+      continue
+    }
     // "took me an hour", "took us all morning"
     if (/^took$/i.test(i.text) && /^(?:me|us|him|them|forever)$/i.test(items[k + 1]?.text ?? '')) {
       gone.add(i).add(items[k + 1]!)

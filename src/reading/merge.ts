@@ -58,7 +58,9 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       (a.slots.what === undefined || a.implied === true) &&
       a.slots.count === undefined &&
       b.slots.cause === 'unknown' &&
-      b.slots.count !== undefined
+      // "caught the cover with the skid steer. ripped it by the corner"
+      (b.slots.count !== undefined ||
+        (a.slots.what === undefined && b.slots.what !== undefined && b.implied === true && b.slots.pile === undefined))
     // "new pile called dugout. walls are 10 ft, 30 wide"
     const measured =
       a.frame === 'pile' &&

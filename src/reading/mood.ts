@@ -131,7 +131,8 @@ const isElsewhere = (items: Item[]): boolean => {
 const tellsAmount = (items: Item[]): boolean => items.some(i => isVerb(i) || hasCat(i, 'sky')) && items.some(i => i.num !== undefined)
 
 /** A form that orders nothing and plans nothing: "went on", "hauled", "echamos". */
-const isPast = (i: Item): boolean => isVerb(i) && /(?:ed|went|took|got|came|brought|threw|amos|imos|aron|ieron)$/.test(i.tokens[0]!.norm)
+export const isPast = (i: Item): boolean =>
+  isVerb(i) && /(?:ed|went|took|got|came|brought|threw|amos|imos|aron|ieron)$/.test(i.tokens[0]!.norm)
 
 /** A plan that came to something else, told behind it: "wanted 3 ft, only took 2". */
 const MEANT_TO =
@@ -151,6 +152,15 @@ const isTrailing = (items: Item[], k: number, seg: Segment): boolean => {
   if (!has(items[k], 'm:no') && !has(items[k], 'm:tell') && !has(items[k], 'm:plan')) return false
   if (JOKE.test(items[k]!.text)) return false
   const rest = items.slice(k, seg.to)
+  // "opened barn to feed, haven't took any out yet": behind the pause, and nothing is counted or named there
+  const pause = items.findLastIndex((i, j) => j > seg.from && j < k && has(i, 'comma'))
+  const told = pause > 0 ? items.slice(seg.from, pause) : []
+  if (
+    told.some(isPast) &&
+    told.some(i => i.num !== undefined || hasCat(i, 'pile')) &&
+    !items.slice(pause, seg.to).some(i => i.date === undefined && isContent(i))
+  )
+    return true
   return (
     !rest.some(isContent) &&
     rest.slice(1).some(x => !x.senses.length) &&

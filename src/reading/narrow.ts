@@ -32,6 +32,8 @@ const ofNumber: Ruling = (items, k, i) => {
   if (isOutOf(items, k) || isOfThose(items, k)) return LABEL
   // "salio medio aguada", "half asleep": so much of nothing
   if (i.num === 0.5 && isBare(i) && /^(?:medi[oa]|half)$/.test(i.tokens[0]!.norm) && items[k + 1]?.senses.length === 0) return STUTTER
+  // "last 1 of that field": the one that was told
+  if (i.num === 1 && isBare(i) && /^(?:the )?last$/.test(textAt(items, k - 1)) && has(items[k + 1], 'off')) return LABEL
   // "apunta 2 cosas"
   if (isBare(i) && OF_THINGS.test(textAt(items, k + 1))) return LABEL
   // "no eleven eleven loads": said twice over

@@ -177,6 +177,8 @@ export class Pool {
     for (let k = at - 1; k >= 0; k--) {
       const i = this.items[k]!
       if (has(i, 'off') && has(i, 'on')) return 'on'
+      // "went on hillside"
+      if (has(i, 'v:put') && i.tokens.length > 1 && /^(?:on|onto|in)$/.test(i.tokens.at(-1)!.norm)) return 'on'
       // "on there then the chopper quit"
       if (has(i, 'and') && THEN.test(i.text)) return undefined
       // "another 3 loads for creek"

@@ -45,6 +45,19 @@ const isSince = (items: Item[], k: number): boolean => {
 }
 const AFTER = /^(?:after|since|despues de|despues del|tras|luego de)(?: (?:the|that|all that|this|la|el|esa|ese))?$/
 
+/** "traje tamales de elote": behind a thing that nobody counts, it says what that is made of. */
+const isMadeOf = (items: Item[], k: number): boolean => {
+  const thing = items[k - 2]
+  return (
+    /^(?:de|d|of)$/.test(textAt(items, k - 1)) &&
+    thing !== undefined &&
+    thing.senses.length === 0 &&
+    thing.num === undefined &&
+    /^\p{L}{4,}$/u.test(thing.text) &&
+    items[k - 3]?.num === undefined
+  )
+}
+
 /** Rulings on one of an item's senses, or on their category. */
 export const BY_SENSE = new Map<string, Ruling>(
   Object.entries({
@@ -54,8 +67,9 @@ export const BY_SENSE = new Map<string, Ruling>(
         ? { senses: i.senses.filter(s => !CUT_IS.has(s)) }
         : undefined,
     // "de la milpa de atras": where it grew, after the feed was named
+    // "tamales de elote": what it is made of
     crop: (items, k, i) =>
-      FIELD_WORD.test(textAt(items, k)) && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop'))
+      isMadeOf(items, k) || (FIELD_WORD.test(textAt(items, k)) && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop')))
         ? { senses: i.senses.filter(s => !s.startsWith('crop:')) }
         : undefined,
     'v:check': (items, k) => {

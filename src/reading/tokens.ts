@@ -24,7 +24,7 @@ const PATTERN = new RegExp(
     String.raw`(?<texted>2(?:day|nite|night|morrow|moro|mrw)\b)`,
     String.raw`(?<water>\bh2o\b)`,
     String.raw`(?<before>\bb4\b)`,
-    String.raw`(?<thousands>\d{1,3}(?:\.\d{1,3})?k\b)`,
+    String.raw`(?<thousands>\d{1,4}(?:\.\d{1,3})?k\b)`,
     String.raw`(?<feet>\d{1,4}(?:\.\d+)?\s?['’′](?:\s?\d{1,2}(?:\.\d+)?(?:\s?(?:["”″]|'')|(?![\d'’])))?)`,
     String.raw`(?<inches>\d{1,3}(?:\.\d+)?\s?(?:["”″]|''))`,
     String.raw`(?<fraction>\d{1,3}\/\d{1,3}(?:\/\d{2,4}|[’'′"”″](?![\d\p{L}]))?)`,

@@ -50,6 +50,15 @@ export const fixed = (r: Reading, c: Context): Settled | undefined => {
   // "them 9 should have been 8": whoever told the 9
   const hit = corrected(list, fix, r) ?? (fix.named ? corrected(recentHere(c), fix, r) : undefined)
   if (!hit) return fix.named ? nothing('answered', m('nothing-to-fix')) : undefined
+  // "thats 11 ton of haylage up on creek": a report of its own, where the one before was of another feed or in another unit
+  const was = hit.was.event as unknown as Record<string, unknown>
+  const own =
+    plain?.frame === 'load' &&
+    was.type === 'load' &&
+    plain.slots.pile !== undefined &&
+    plain.slots.crop !== undefined &&
+    (plain.slots.crop !== was.crop || (plain.slots.lb !== undefined && was.lb === undefined))
+  if (own && fix.strength < 2 && !Object.keys(fix.wrong).length && !/^(?:no|sorry|oops|perdon)/i.test(c.message.text)) return undefined
   const other = plain !== undefined && plain.frame !== hit.was.event.type && plain.frame !== 'load'
   // "3 holes, not 2": what was wrong is named, and it was told
   const denies = Object.keys(fix.wrong).length > 0

@@ -34,7 +34,15 @@ export const EN_TENS: Record<string, number> = {
   eighty: 80,
   ninety: 90,
 }
-export const EN_SCALES: Record<string, number> = { hundred: 100, hunderd: 100, thousand: 1000, thousnd: 1000, grand: 1000 }
+export const EN_SCALES: Record<string, number> = {
+  hundred: 100,
+  hunderd: 100,
+  thousand: 1000,
+  thousnd: 1000,
+  thou: 1000,
+  thous: 1000,
+  grand: 1000,
+}
 /** Counted by name. */
 export const EN_COUNTS: Record<string, number> = {
   couple: 2,

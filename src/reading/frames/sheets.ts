@@ -71,6 +71,8 @@ export const isLaidOn = (p: Pool, at: number): boolean => {
       (has(under, 'filler') && has(p.items[at + 3 + again], 'comma')) ||
       hasCat(under, 'pile') ||
       isSized(p, at + 2 + again) ||
+      // "got the plastic on, it's the fifty by one fifty"
+      (has(under, 'filler') && p.items.slice(at + 3 + again, at + 6 + again).some(i => i.sides)) ||
       /^(?:it|that|there)$/.test(under.text.toLowerCase()))
   )
 }
