@@ -60,7 +60,10 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       b.slots.cause === 'unknown' &&
       // "caught the cover with the skid steer. ripped it by the corner"
       (b.slots.count !== undefined ||
-        (a.slots.what === undefined && b.slots.what !== undefined && b.implied === true && b.slots.pile === undefined))
+        (a.slots.what === undefined &&
+          b.slots.what !== undefined &&
+          b.implied === true &&
+          (b.slots.pile === undefined || b.slots.pile === a.slots.pile)))
     // "new pile called dugout. walls are 10 ft, 30 wide"
     const measured =
       a.frame === 'pile' &&

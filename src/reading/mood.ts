@@ -145,6 +145,8 @@ const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/
 const CONTENT = ['pile', 'crop', 'mat', 'box', 'what', 'animal', 'sky', 'item', 'group', 'find', 'thing'] as const
 const isContent = (i: Item): boolean =>
   i.num !== undefined || i.sides !== undefined || CONTENT.some(cat => hasCat(i, cat)) || i.date !== undefined
+const PLEASE = /^(?:please|pls|plz|por favor|porfa)$/i
+const TO_LOG = /^(?:log|enter|record|put down|mark down|write down|ap[uú]nt\w*|an[oó]t\w*)$/i
 const JOKE = /\b(?:jk|kidding|joke|broma)\b/i
 
 /** "rolled it back 5 ft on shop dont nobody go any farther": what is said behind all that was told is about something else. */
@@ -192,6 +194,8 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (has(i, 'find:good') && !(has(i, 'm:no') && seg.act !== undefined && seg.act.frame !== 'check' && seg.act.frame !== 'damage'))
       continue
     const inside = k >= seg.from
+    // "apúntenle 4 viajes, por favor": told to whoever writes it down
+    if (has(i, 'm:plan') && PLEASE.test(i.text) && items.slice(seg.from, seg.to).some(x => TO_LOG.test(x.text))) continue
     if (inside && !has(i, 'm:hope') && isTrailing(items, k, seg)) continue
     // "was gonna feed 12k but the mixer broke": what is told behind it sets nothing right
     if (has(i, 'but') && !(inside && items.slice(seg.from, k).some(x => hasCat(x, 'v') || hasCat(x, 'b')))) mood = 'fact'

@@ -50,6 +50,16 @@ export const repair = (items: Item[], trace: string[], lang: Lang = 'en'): Item[
       (i, k) => k > 0 && (has(i, 'fix:no') || isMadeAnew(out, k)) && !hasCat(i, 'q') && out.slice(0, k).some(x => kindOf(x)),
     )
     if (at < 0) return out
+    // "hay, no not hay, I mean corn": what is denied goes, and what is meant comes behind it
+    const denied = /^not$/i.test(out[at + 1]?.text ?? '')
+      ? out.findIndex((i, k) => k > at + 1 && k <= at + 4 && kindOf(i) !== undefined)
+      : -1
+    const meant =
+      denied > 0 && out.slice(denied + 1, denied + 4).some(i => has(i, 'fix:no') || has(i, 'fix:make')) ? kindOf(out[denied]) : undefined
+    if (meant && out.slice(denied + 1).some(i => kindOf(i) === meant)) {
+      out = [...out.slice(0, at), ...out.slice(denied + 1)]
+      continue
+    }
     // Spanish "18 viajes, no 16": the first stands, and what is denied behind the pause goes
     if (lang === 'es' && has(out[at - 1], 'comma') && out[at]!.tokens.length === 1 && kindOf(out[at + 1]) && ends(out, at + 2)) {
       out = [...out.slice(0, at - 1), ...out.slice(at + 2)]
