@@ -20,13 +20,10 @@ export const absorbed = (items: Item[]): Item[] => {
   }
   for (const [k, i] of items.entries()) {
     // "peeled the plastic back 4 ft for tomorrow's feed": what it is for, not when
-    const ahead = i.date?.ahead === true || i.date?.future !== i.date?.past || FOR_TOMORROW.test(i.text)
-    if (
-      k > 0 &&
-      ahead &&
-      (FOR_TOMORROW.test(i.text) || (i.date && /^(?:for|para|pa)$/i.test(items[k - 1]!.text))) &&
-      items.slice(0, k).some(isPast)
-    ) {
+    const isFor = i.date
+      ? i.date.future !== i.date.past && /^(?:for|para|pa)$/i.test(items[k - 1]?.text ?? '')
+      : i.tokens.length > 1 && FOR_TOMORROW.test(i.text)
+    if (k > 0 && isFor && items.slice(0, k).some(isPast)) {
       gone.add(i)
       if (i.date) gone.add(items[k - 1]!)
       continue

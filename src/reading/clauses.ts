@@ -142,7 +142,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
 
 const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Segment => {
   if (!rule || !found || !pool) return { from, to }
-  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, there, implied, noVerb, noUnit, full } = found
+  const { slots, several, order, morePiles, vague, strange, slip, total, more, wet, tape, there, implied, noVerb, noUnit, weighed, full } =
+    found
   const { used, left, numbers } = pool.score()
   return {
     from,
@@ -167,6 +168,7 @@ const segmentOf = ({ from, to, rule, found, pool, date, leans }: Candidate): Seg
       implied,
       noVerb,
       noUnit,
+      weighed,
       used,
       left,
       leftWords: pool.leftWords(),

@@ -35,6 +35,9 @@ const amountOf = (i: Item): Amount | undefined => {
  * fed off barn"; undefined where a sentence is anything else.
  */
 export const dailyFeed = (run: Item[]): Act[] | undefined => {
+  let dated = 0
+  for (const i of run) if (i.date) dated++
+  if (dated < 2) return undefined
   const told: ({ date: DateItem } | { amount: Amount })[] = []
   let pile: string | undefined
   let fed = false

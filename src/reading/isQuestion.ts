@@ -3,7 +3,8 @@ import { speaksOf } from './lexicon.ts'
 import { isThin } from './pool.ts'
 import { asksAnyway } from './whatIf.ts'
 
-const ASKS = /^(?:quick question|one question|question|una pregunta|pregunta|una preguntita|preguntita)$/i
+const ASKS = new Set(['question', 'pregunta', 'preguntita'])
+const isOr = (i: Item): boolean => i.tokens.length === 1 && (i.tokens[0]!.norm === 'o' || i.tokens[0]!.norm === 'or')
 const OR_YET = /^(?:todavia|aun|le falta|le seguimos|still|do we|should we|not yet)/i
 const PRONOUN =
   /^(we|i|you|he|she|they|it|anybody|anyone|somebody|someone|u|ya|there|that|this|any|the|all|everything|anything|something|todo|everyone)$/
@@ -56,13 +57,13 @@ export const isQuestion = (items: Item[], mark: boolean): boolean => {
   )
     return true
   // "una pregunta, ya esta bien apretado el arroyo"
-  if (items.slice(0, 4).some(i => ASKS.test(i.text))) return true
+  for (let k = 0; k < 4 && k < items.length; k++) if (ASKS.has(items[k]!.tokens.at(-1)?.norm ?? '')) return true
   // "ya se podra abrir barn o todavia le falta"
-  const or = items.findIndex((i, k) => k > 1 && /^(?:o|or)$/i.test(i.text) && OR_YET.test(items[k + 1]?.text ?? ''))
+  const or = items.findIndex((i, k) => k > 1 && isOr(i) && OR_YET.test(items[k + 1]?.text ?? ''))
   if (or > 0 && items.some(i => hasCat(i, 'pile'))) return true
   // "any tires on creek"
-  const any = items.find(i => !isThin(i) || i.text.toLowerCase() === 'any')
-  if (any && /^any$/i.test(any.text) && !items.some(i => hasCat(i, 'v') && !has(i, 'v:break') && !has(i, 'v:have'))) return true
+  const any = items.find(i => !isThin(i) || i.tokens[0]?.norm === 'any')
+  if (any?.tokens[0]?.norm === 'any' && !items.some(i => hasCat(i, 'v') && !has(i, 'v:break') && !has(i, 'v:have'))) return true
   const { says, telling } = cuesIn(items)
   if (says) {
     const text = items.map(i => i.tokens.map(t => t.norm).join(' ')).join(' ')

@@ -68,6 +68,19 @@ export const finished = (acts: { act: Act; sentence: number }[]): void => {
         // a load with no pile of its own goes on there only where it is more of the same
         (a.act.slots.pile === undefined ? a.act.more === true : a.act.slots.pile === act.slots.pile),
     )
+    // "creek done! 50x150 and 320 tires on top": closed, not fed out
+    const closed = acts.some(
+      a =>
+        Math.abs(a.sentence - sentence) <= 1 &&
+        a.act.frame === 'cover' &&
+        a.act.slots.change === 'on' &&
+        (a.act.slots.pile === undefined || a.act.slots.pile === act.slots.pile),
+    )
+    if (closed) {
+      for (const a of acts) if (a.act.frame === 'cover' && Math.abs(a.sentence - sentence) <= 1) a.act.slots.pile ??= act.slots.pile
+      acts.splice(k, 1)
+      continue
+    }
     if (!load) continue
     load.act.slots.pile ??= act.slots.pile
     acts.splice(k, 1)

@@ -73,6 +73,14 @@ export const merge = (acts: { act: Act; sentence: number }[]): void => {
       !b.strange
     if (acts[k - 1]!.sentence !== acts[k]!.sentence && !goesOn && !measured) continue
     if (goesOn) a.full ||= b.full
+    // "one load of corn on creek, it weighed in at 14,200"
+    if (a.frame === 'load' && b.frame === 'load' && b.weighed && a.slots.lb === undefined && a.slots.count === 1) {
+      a.slots.lb = b.slots.lb
+      a.used += b.used
+      acts.splice(k, 1)
+      k--
+      continue
+    }
     // "8 loads on north, running 42 percent dry matter"
     if (
       a.frame === 'load' &&

@@ -140,6 +140,9 @@ const MEANT_TO =
 
 const PASSED_BY =
   /\b(?:went|slid|passed|stayed|slipped|tracked|headed|split|skirted)\b.*\b(?:of us|around us|past us|by us|other way|across the (?:river|road|valley))\b|\bse fue\b.*\b(?:lado|lejos|largo)\b/
+const PASSES = new Set(['us', 'way', 'across', 'fue'])
+const passesBy = (items: Item[]): boolean => items.some(i => i.tokens.some(t => PASSES.has(t.norm))) && PASSED_BY.test(wordsOf(items))
+
 const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/i
 
 const CONTENT = ['pile', 'crop', 'mat', 'box', 'what', 'animal', 'sky', 'item', 'group', 'find', 'thing'] as const
@@ -177,7 +180,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
   if (
     seg.act?.frame === 'weather' &&
     Object.keys(seg.act.slots).length === 1 &&
-    (items.some(i => MISSED_US.test(i.text)) || PASSED_BY.test(wordsOf(items.slice(seg.from, seg.to))))
+    (items.some(i => MISSED_US.test(i.text)) || passesBy(items.slice(seg.from, seg.to)))
   )
     return 'denial'
   if (seg.act?.frame === 'weather' && isElsewhere(items.slice(from, seg.to))) return 'hearsay'

@@ -129,7 +129,7 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
       group % 100 !== 0 &&
       Object.hasOwn(EN_HOMOPHONES, w) &&
       (!JOINING.has(w) ||
-        /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches|degrees|deg|ton|lb|lbs|inch|moisture|dry|dm|as|now|today|milking)$/.test(
+        /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches|degrees|deg|ton|lb|lbs|inch|moisture|dry|dm|as|now|today|milking|thousand|by|buy|x)$/.test(
           tokens[k + 1]?.norm ?? '',
         ) ||
         // "we have fifty for", "fifty to of them"

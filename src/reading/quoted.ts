@@ -6,6 +6,8 @@ const LEAST_WORDS = 4
 
 /** True where a message is somebody else's words in quotation marks, with something said of them before or behind. */
 export const isQuoted = (text: string): boolean => {
+  // most messages have no such mark
+  if (!text.includes('"') && !text.includes('“')) return false
   const from = text.search(OPENS)
   if (from < 0) return false
   const inside = text.slice(from + 1)

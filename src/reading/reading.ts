@@ -70,6 +70,8 @@ export interface Act {
   noVerb?: boolean
   /** Loads were counted without saying that they are loads. */
   noUnit?: boolean
+  /** Nothing but what a load weighed is told. */
+  weighed?: boolean
 }
 
 export interface AskSaid {

@@ -57,8 +57,8 @@ loosed looted lords loser loses lotto loud louder louse lover loves machina mach
 main maine maire major malachi malas malls malta malted mamas manet manna mans manzana mapas march marcho marcy marzo
 massed matas mayans mead meany meddle media medic medica medico medicos medina medios meeting mejora mendel meng menor
 mens ment mentir mentiras mentiria mesa mesas mescal messes messy metan meted metere meterme meterse meterte metes
-metete meth metida metido metre metres mettle mias midas miedo mientas miente mighty mikes millers milling mills mimes
-minded mined miner miners ming mint mints mirad miren mires misa miser misled mist mister misused mite miter mites
+metete meth metida metido metre metres mettle mias midas miedo mientas miente mighty mikes millers milling millman mills
+mimes minded mined miner miners ming mint mints mirad miren mires misa miser misled mist mister misused mite miter mites
 moaned mobster mocha mocoso modes molds molly molting monster monte montes monty moody moose moped mordido morimos morse
 moses mosh moths mould moulds mousey mousse mousy mouth mouths mowed muddle muestre museo muses mush mussed nadir naked
 nato nearby neatly necesita necesite needy negativa negra neighbour neighbours neon nerds nerve nest nesting nether

@@ -231,6 +231,9 @@ export const fixOf = (all: Item[]): Fix | undefined => {
     !items.some((i, k) => i.num !== undefined || (k > 0 && i !== first && has(i, 'fix:make')))
   if (no === 0 && polite && content.length > 4 && !has(items[items.indexOf(first) + 1], 'comma')) return undefined
   if (no === 0 && /^no$/i.test(first.text) && OBJECT.test(items[items.indexOf(first) + 1]?.text ?? '')) return undefined
+  // "make that two coffees": of something that nobody counts here
+  const thing = items[items.findIndex(i => i.num !== undefined && i.unit === undefined) + 1]
+  if (make === 0 && thing && !thing.senses.length && slots.number !== undefined && content.length <= 8) return undefined
   let strength = 0
   if (no === 0) strength += 1
   // "no, 96 long"

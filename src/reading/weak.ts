@@ -14,7 +14,7 @@ interface Around {
 }
 
 const ONE = new Set(['one', 'uno', 'once'])
-const SIZED = /^(?:big|bigger|little|small|tiny|long|bad|good|nasty|huge|fresh|decent)$/
+const SIZED = /^(?:old|new|other|big|bigger|little|small|tiny|long|bad|good|nasty|huge|fresh|decent)$/
 const ARTICLE = new Set(['a', 'an', 'un', 'una'])
 
 const sensesOf = (p: Phrase | undefined): string[] => (p ? [...p.en, ...p.es] : [])

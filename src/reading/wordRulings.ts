@@ -84,6 +84,7 @@ export const BY_WORD = new Map<string, Ruling>(
     // "film n plastic on creek": the one under the other
     film: (items, k) => (has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic') ? FILM : undefined),
     // "through sixteen tires off", heard for threw
+    thru: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
     through: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
     // "30 gravel bags came"
     came: delivered,

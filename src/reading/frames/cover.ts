@@ -231,7 +231,7 @@ export const cover = (p: Pool): Found | undefined => {
     // "barrier film on creek then 50x150": a sheet of its own
     const own = sheet?.material === 'barrier film' && p.items.slice(first?.k ?? 0, s).some(i => has(i, 'and'))
     if (sheet && !own) Object.assign(sheet, size)
-    else out.several!.unshift({ material: 'plastic', change: 'on', ...size })
+    else out.several!.splice(own ? out.several!.indexOf(sheet) + 1 : 0, 0, { material: 'plastic', change: 'on', ...size })
   }
   // "gonna cover creek": the verb, though a sheet is called so too
   const toCover =

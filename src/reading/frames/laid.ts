@@ -9,11 +9,12 @@ export interface Mat {
 }
 
 /** What stands right behind what was laid, and says that it lies there. */
-const LAID = /^(?:on|up|down|over|along|around|across|all along|all around|encima|sobre|arriba)$/i
+const LAID = /^(?:on|on top|up|down|over|along|around|across|all along|all around|encima|sobre|arriba)$/i
 
 /** "50x150 plastic and 295 tires on": nothing but what is laid, how big and how many, and "on" behind it. */
 const isListOn = (p: Pool, last: Mat | undefined): boolean =>
   last !== undefined &&
+  p.items[last.k + 1] !== undefined &&
   LAID.test(p.items[last.k + 1]?.text ?? '') &&
   p.items.slice(last.k + 2).every(i => isThin(i) || hasCat(i, 'pile') || has(i, 'where:place') || has(i, 'back') || i.date !== undefined) &&
   p.items

@@ -5,6 +5,7 @@ import { takeCrop } from './crop.ts'
 import { takeDm } from './dryMatter.ts'
 import { takeField } from './field.ts'
 import { type Found, hasVague, inLb, isEach, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
+import { weighedAlone } from './ticket.ts'
 
 const LOGS = /^(?:log|log me|record|enter|mark down|write down|put down|chalk up)$/i
 const THEM = /^(?:them|em|it|los|las|lo|la)$/i
@@ -13,6 +14,8 @@ const THEM = /^(?:them|em|it|los|las|lo|la)$/i
 export const load = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   if (isPileToPile(p)) return undefined
+  const alone = weighedAlone(p)
+  if (alone) return alone
   const bare = p.cat('crop') < 0 && p.cat('box') < 0
   // "threw 40 back on": of what was told before
   if (bare && p.sense('back') >= 0 && p.cat('pile') < 0 && p.num(['load', ...WEIGHT]) < 0) return undefined

@@ -12,7 +12,9 @@ export const pack = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0 }
   // "rolled creek 4 hours with the 38,000 lb tractor"
   const rolled = p.num(['hour', 'tractor']) >= 0 || (p.sense('unit:tractor') >= 0 && p.num(['lb', 'ton']) >= 0) ? p.sense('v:roll') : -1
-  const told = p.sense('v:pack') >= 0 ? p.sense('v:pack') : rolled
+  // "2 tractors on creek 5 hrs": what else would they do there
+  const busy = p.cat('v') < 0 && p.cat('pile') >= 0 && p.num(['hour']) >= 0 ? p.num(['tractor']) : -1
+  const told = p.sense('v:pack') >= 0 ? p.sense('v:pack') : rolled >= 0 ? rolled : busy
   // "creek pack 6in layers 1 tractor"
   const base = told < 0 && p.cat('pile') >= 0 && p.num(['tractor', 'hour']) >= 0 ? p.sense('b:pack') : -1
   const verb = base >= 0 && !/^to$/.test(p.items[base - 1]?.text.toLowerCase() ?? '') ? base : told
@@ -20,7 +22,7 @@ export const pack = (p: Pool): Found | undefined => {
   if (p.cat('mat') >= 0) return undefined
   // "esta bien pisado north": how it is, not that it was done
   if (p.sense('find:good') >= 0 && p.find(i => i.num !== undefined) < 0) return undefined
-  p.take(verb)
+  if (verb !== busy) p.take(verb)
   const t = p.num(['tractor'])
   // "two 32,000 pound tractors"
   const apart =

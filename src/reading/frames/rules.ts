@@ -48,7 +48,7 @@ export const FRAMES: Rule[] = [
   { name: 'patch', frame: patch, needs: ['v:patch', 'b:patch'], ghost: 'v:patch', leans: isCounted },
   { name: 'damage', frame: damage, needs: ['cat:what', 'cat:animal', 'v:break', 'v:lift'], ghost: 'what:hole', leans: isCounted },
   { name: 'cover', frame: cover, needs: ['v:cover', 'v:uncover', 'v:roll', 'cat:mat'], ghost: 'v:put', leans: areSized },
-  { name: 'pack', frame: pack, needs: ['v:pack', 'b:pack', 'v:roll'] },
+  { name: 'pack', frame: pack, needs: ['v:pack', 'b:pack', 'v:roll', 'tractor'] },
   { name: 'test', frame: test, needs: ['cat:dm', 'v:test'], ghost: 'v:test' },
   { name: 'face', frame: face, needs: ['thing:face', 'thing:left', 'thing:at'] },
   { name: 'size', frame: size, needs: ['cat:dim', 'v:measure', 'sides'] },

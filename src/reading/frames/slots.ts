@@ -19,6 +19,8 @@ export interface Found {
   noVerb?: boolean
   /** Loads were counted without saying that they are loads. */
   noUnit?: boolean
+  /** Nothing but what a load weighed is told. */
+  weighed?: boolean
   /** Added to the frame's score: how sure its trigger is. */
   bias?: number
   /** Frames that tell several events of one type: one slot set each. */
