@@ -115,6 +115,8 @@ const best = (items: Item[], g: Gates, from: number, to: number, before: FrameNa
       const pool = new Pool(ghost ? [GHOSTS.get(rule.ghost!)!, ...run] : run)
       const found = rule.frame(pool)
       if (!found || isNone(rule, found, ghost, items[to], items[to + 1])) continue
+      // "4 truckloads of corn, each one brought 14,200": of each of them
+      if (found.weighed && items.slice(0, from).some(i => has(i, 'each'))) continue
       // one deed has one day
       const { date, others } = takeDays(pool)
       pool.takeCat('person')
