@@ -45,7 +45,15 @@ export const cuts = (items: Item[]): Map<number, number> => {
       (hasCat(i, 'crop') && items[k - 1]?.num === undefined)
     ) {
       // moods and articles go with what follows them, and "3 tenths rain" keeps its measure
-      let b = hasCat(i, 'sky') && prev.num !== undefined && prev.unit === undefined && !prev.ordinal && k > 1 ? k - 1 : k
+      let b =
+        (hasCat(i, 'sky') || hasCat(i, 'mat') || hasCat(i, 'item')) &&
+        prev.num !== undefined &&
+        prev.unit === undefined &&
+        !prev.ordinal &&
+        k > 1 &&
+        !(items[k - 2] && isVerb(items[k - 2]!))
+          ? k - 1
+          : k
       while (
         b > 1 &&
         items[b - 1]!.senses.every(

@@ -59,7 +59,7 @@ const isCondition = (items: Item[], k: number, seg: Segment): boolean => {
   if (!inside) return k === 0 && !items.slice(0, seg.from).some(i => has(i, 'comma'))
   return !(JUST_IN_CASE.test(items[k]!.text) && items.slice(seg.from, k).some(isVerb))
 }
-export const JUST_IN_CASE = /^(?:(?:just )?in case|por si|por si acaso)$/i
+export const JUST_IN_CASE = /^(?:(?:just )?in case|por si|x si|por si acaso|por si llueve|x si llueve)$/i
 
 const isToldVerb = (i: Item | undefined): boolean => i !== undefined && hasCat(i, 'v')
 
@@ -88,6 +88,8 @@ const isLeftBehind = (items: Item[], at: number, seg: Segment): boolean => {
   )
 }
 
+const SAYS = /^(?:says?|said|tells?|told|reports?|dice|dijo|dicen|avisa|aviso)$/i
+
 /** A word of telling that makes the clause somebody else's: "neighbor says", "forecast"; not "from the neighbor", which says where. */
 const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   // "the lab says 34"
@@ -97,7 +99,7 @@ const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   // "i never said": it was not told before
   if (has(items[at - 1], 'm:no')) return false
   // "bo says they took 1,200 lb": of the crew
-  if (hasCat(items[at - 1], 'person') && seg.act?.frame !== 'weather') return false
+  if (hasCat(items[at - 1], 'person') && seg.act?.frame !== 'weather' && SAYS.test(items[at]!.text)) return false
   // "7 loads, i guess": only a little unsure
   const guess = /^(?:i )?(?:guess|think|reckon)$/.test(items[at]!.text.toLowerCase())
   if (guess && items.slice(seg.from, at).some(x => x.num !== undefined)) return false
@@ -150,6 +152,7 @@ const isContent = (i: Item): boolean =>
   i.num !== undefined || i.sides !== undefined || CONTENT.some(cat => hasCat(i, cat)) || i.date !== undefined
 const PLEASE = /^(?:please|pls|plz|por favor|porfa)$/i
 const TO_LOG = /^(?:log|enter|record|put down|mark down|write down|ap[uú]nt\w*|an[oó]t\w*)$/i
+const WHEN = /^(?:when|once|cuando)\b/i
 const JOKE = /\b(?:jk|kidding|joke|broma)\b/i
 
 /** "rolled it back 5 ft on shop dont nobody go any farther": what is said behind all that was told is about something else. */
@@ -206,6 +209,16 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
     if (inside && ALMOST.test(i.text.toLowerCase()) && hasCat(items[k + 1], 'v')) mood = 'denial'
     if (has(i, 'so') && inside && seg.act?.frame !== 'open' && items.slice(0, k).some(x => hasCat(x, 'v'))) return 'plan'
     if (has(i, 'm:hope')) return 'hope'
+    // "it was dark when we got done": a time, no condition
+    if (
+      has(i, 'm:if') &&
+      inside &&
+      WHEN.test(i.text) &&
+      (items[k + 1] === undefined || isPast(items[k + 1]!) || has(items[k + 1], 'filler')) &&
+      !items.slice(k + 1, seg.to).some(isContent) &&
+      items.slice(seg.from, k).some(isVerb)
+    )
+      continue
     // "si, di 11 mil": yes, not if
     if (has(i, 'm:if') && isCondition(items, k, seg) && !isYes(items, k) && seg.act?.frame !== 'open') return 'if'
     if (has(i, 'm:no') && !isAnswer(items, k) && !affirms(items, k, seg) && !(!inside && isLeftBehind(items, k, seg))) mood = 'denial'
@@ -239,7 +252,7 @@ export const moodOf = (items: Item[], from: number, seg: Segment, carried: Mood 
 const FORWARD = new Set(['remind', 'harvest', 'note', 'pile', 'box'])
 
 /** "had to open barn back up": the bare verb behind it tells, and orders nothing. */
-const HAD_TO = /\b(?:had to|tuvimos que|tuve que|tuvo que|tuvieron que)\b/
+const HAD_TO = /\b(?:had to|did|tuvimos que|tuve que|tuvo que|tuvieron que)\b/
 
 const MAYBE = /^(?:might|may|maybe|could|thinking of|thinking about|quiza|quizas|a lo mejor|tal vez)$/i
 

@@ -3,6 +3,7 @@ import { LABEL, OF_EACH, type Ruling, STUTTER, textAt } from './ruling.ts'
 import { BY_SENSE } from './senseRulings.ts'
 import { BY_WORD } from './wordRulings.ts'
 
+const TO_DO = /^(?:put|feed|add|get|haul)$/
 const OF_THINGS = /^(?:cosas?|things?|stuff)$/
 
 // the same senses come in every message
@@ -34,6 +35,15 @@ const ofNumber: Ruling = (items, k, i) => {
   if (i.num === 0.5 && isBare(i) && /^(?:medi[oa]|half)$/.test(i.tokens[0]!.norm) && items[k + 1]?.senses.length === 0) return STUTTER
   // "last 1 of that field": the one that was told
   if (i.num === 1 && isBare(i) && /^(?:the )?last$/.test(textAt(items, k - 1)) && has(items[k + 1], 'off')) return LABEL
+  // "opened it back up two put corn on": heard for to
+  if (
+    i.num === 2 &&
+    isBare(i) &&
+    /^(?:two|too)$/.test(i.tokens[0]!.norm) &&
+    TO_DO.test(textAt(items, k + 1)) &&
+    items.slice(0, k).some(x => has(x, 'v:open'))
+  )
+    return STUTTER
   // "apunta 2 cosas"
   if (isBare(i) && OF_THINGS.test(textAt(items, k + 1))) return LABEL
   // "no eleven eleven loads": said twice over

@@ -129,6 +129,7 @@ export const words = (tokens: Token[], i: number): { to: number; value: number }
       group % 100 !== 0 &&
       Object.hasOwn(EN_HOMOPHONES, w) &&
       (!JOINING.has(w) ||
+        (tokens[k + 1]?.norm === 'and' && tokens[k + 3]?.norm === 'half') ||
         /^(feet|foot|loads|tons|buckets|percent|tires|pounds|inches|gravel|bags|plastics|sheets|wide|long|high|tall|mph|head|cows|holes|batches|degrees|deg|ton|lb|lbs|inch|moisture|dry|dm|as|now|today|milking|thousand|by|buy|x)$/.test(
           tokens[k + 1]?.norm ?? '',
         ) ||

@@ -11,7 +11,7 @@ import { distribute, isCause, isPatched } from './join.ts'
 import { moodOf, moodOfAct } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
-import { weightOf } from './pool.ts'
+import { isThin, weightOf } from './pool.ts'
 import { withoutPrices } from './priceAside.ts'
 import { asksIn } from './questions.ts'
 import { isQuoted } from './quoted.ts'
@@ -70,6 +70,13 @@ const toldFirst = (run: Item[], mark: boolean): number => {
   }
   return 0
 }
+
+/** "today 11200": of what was told the sentence before. */
+const isDayAndAmount = (run: Item[]): boolean =>
+  run.length < 6 &&
+  run.some(i => i.date) &&
+  run.some(i => i.num !== undefined) &&
+  run.every(i => i.date || (i.num !== undefined && !i.ordinal) || isThin(i) || has(i, 'comma') || has(i, 'and'))
 
 const TRADE = /^(?:pile|crop|v|mat|what|cause|animal|sky|unit|thing|find|box):/
 // the lists of senses are shared by all messages
@@ -161,12 +168,13 @@ export const read = (text: string, ctx: ReadContext): Reading => {
       continue
     }
     carried = undefined
+    let forecast = false
     let from = 0
     let lost = 0
     let culprit: Item | undefined
     let topic: string | undefined
     const first = found.length
-    const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more'))
+    const goesOn = has(run[0], 'and') || run.some(i => has(i, 'more')) || (n > 0 && isDayAndAmount(run))
     for (const seg of clauses(run, goesOn ? (found.at(-1)?.act.frame ?? (n === 0 ? ctx.last : undefined)) : undefined)) {
       if (!seg.act) {
         if (seg.from === 0) topic = topicOf(run.slice(0, seg.to))
@@ -182,14 +190,13 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         // a mood said in a clause of its own reaches the next: "hope | it hails"
         continue
       }
-      const mood = moodOf(run, from, seg, carried, found.at(-1)?.act.mood === 'fact')
+      // "calling for 2 inches, so we hustled: 6 loads on creek": a forecast rules the sky alone
+      const ruled = carried === 'hearsay' && forecast && seg.act.frame !== 'weather' ? undefined : carried
+      const mood = moodOf(run, from, seg, ruled, found.at(-1)?.act.mood === 'fact')
+      forecast = mood === 'hearsay' && seg.act.frame === 'weather'
       if (mood === 'hope' || mood === 'if' || mood === 'hearsay' || mood === 'plan')
         carried =
-          mood === 'hearsay' && seg.act.frame === 'weather'
-            ? undefined
-            : mood === 'plan' && !run.slice(from, seg.to).some(i => has(i, 'm:plan'))
-              ? undefined
-              : mood
+          mood === 'plan' && !run.slice(from, seg.to).some((i, k) => has(i, 'm:plan') || (k < 2 && i.date?.ahead)) ? undefined : mood
       seg.act.mood = moodOfAct(mood, seg, run, from)
       // "checked north, not one hole": the denial of harm is the finding
       if (mood === 'denial' && seg.act.frame === 'damage' && run.slice(seg.from, seg.to).some(i => has(i, 'v:check'))) {

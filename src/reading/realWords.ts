@@ -56,9 +56,9 @@ loaner loaning loans loaves lobes locas locked locks lodges lofts loner longs lo
 loosed looted lords loser loses lotto loud louder louse lover loves machina macho macro maestra maid maiden mail maim
 main maine maire major malachi malas malls malta malted mamas manet manna mans manzana mapas march marcho marcy marzo
 massed matas mayans mead meany meddle media medic medica medico medicos medina medios meeting mejora mendel meng menor
-mens ment mentir mentiras mentiria mesa mesas mescal messes messy metan meted metere meterme meterse meterte metes
-metete meth metida metido metre metres mettle mias midas miedo mientas miente mighty mikes millers milling millman mills
-mimes minded mined miner miners ming mint mints mirad miren mires misa miser misled mist mister misused mite miter mites
+mens mentir mentiras mentiria mesa mesas mescal messes messy metan meted metere meterme meterse meterte metes metete
+meth metida metido metre metres mettle mias midas miedo mientas miente mighty mikes millers milling millman mills mimes
+minded mined miner miners ming mint mints mirad miren mires misa miser misled mist mister misused mite miter mites
 moaned mobster mocha mocoso modes molds molly molting monster monte montes monty moody moose moped mordido morimos morse
 moses mosh moths mould moulds mousey mousse mousy mouth mouths mowed muddle muestre museo muses mush mussed nadir naked
 nato nearby neatly necesita necesite needy negativa negra neighbour neighbours neon nerds nerve nest nesting nether
@@ -70,46 +70,46 @@ parker parkers parkin parking parque parted parto parton parts party pasaba pasa
 pasen paseo pases passel pasta paste pasts pasture pasty patada patadas patas patchy pater pats patting pauses paved
 pawed payed paying peaked pecado pecados pecan peckers pecking peddle peddles pedes pedido pedimos pedro peeked peeped
 peered pees peeved peleas penas pending penis penney pens pensara pensaron pensemos penso peor perdamos perdemos perdida
-perdidos perdio perdona perdone perdono perfecta perform perla perras perry person pesada pesimo peste pesto petting
-phrase picker pickers pickin picking pidas pides piensa piense pierda pikes pilaf pilis pinch pinche pinched pinching
-pines pinta piped pipes pisses pitting playing pleas ploy plug ply poached pobre pocus podido podria poets pokey poles
-polis polled polling polls polyp ponce ponds ponemos ponerla ponerlo ponerme ponerse ponerte ponganse pongase ponla
-ponlo ponte ponton porche pore porte portion pose posed posee posse posses postre posts postura pots potting pounded
-pounding pours prefect presta prestas presto preying prima primo prior probable probemos production prone prose proton
-prove proved pruebe pry prying pucker pudieron pudimos pueda puedan puedas puertas puerto puked pulley pulsing punos
-puns punto pushy qaeda quaint quartet queden queen queja quema quemo queramos querida querra querran querria queso
-quieran quiet quieta quieto quinn quint quints quiso quitas quits quote raided raiding raids rail railing rails rainey
-rainy raised raising rally ramada ramas ramon ramps rand rang rango rapped raras ratcher rates ration ratted rayon
-razones reads realty rebate recoge recon recordare recorrido recto recuerde recuerdo reddy reeds regaining rein reins
-reles rely remainder remand rests retaining reves revisado revista revive rewind reyes rides righto righty rind rodar
-roja rompan rompe root rooted rotas rotated rouge routed ruin ruined ruining ruins rumour rung sabio sabran sabre sacado
-sacala sacame sacare sacarte sacaste sacked sadi saint salgo salia salido salle salto salvo santa saved scalded scalped
-scared scone scones scoot scoped score scouted scow scrip sear seared sears seated sects secunda sedan seeding seeing
-seeking seeming seers segue segui seguida seguido segura seized sello sells sepas seran seras serbia serbian serial
-serie serio serra serve seton shack shacked shaded shaft shafted shagged shale shalt shamed shaped shared shawl shears
-sheen sheep sheer shell sheltering shifty shill shipped shirt shits shone shook shoop shore shot shout shovel showing
-shuck sida sided sidewalk sidewalks sienta sifted silt simeon sipped sired sirve sixty skeet skulk slack slag slats
-slaved sled sleeping sleet slick slide slime slips sloop slop slots slow slowed slowing slows sluice sluts smack smacked
-smart smears smoot snack snaked snarling sneer snob snobs snoop snoops snoot snore snored snoring snot snowball snowy
-sober soiled sold solia sonado sooth sordo sory sowing sown spar spears spice spiced spilt spits splat splice spliced
-splint spool sprat spunk srta stacy staked stalk stalked stall stalling stamped stapling stare staring stark starr
-starring stars startling starving states stating stats statue steeds steel steep steno sterling stick stirling stocked
-stoke stokes stole stoners stoney stony stoop stooped stoops stores stork stormy stove stoves stow stowed strap strapped
-strep stripe strom strop struck stuart stumped suban subete subtle sueldo suele suelo suelte suits sung susan sweats
-sweeping sweet sweets swift swoop swooped sword sworn syria syrian tabes taco takers tales talking talky talla tamed
-taming tango tania tanka tanna tanta tantas taping tapping tarado tarda tarea tareas tarred tarts tasking tasted tasting
-tates taxed taxes taxing tbs tch teak teams teaser teats telly temping tends tenga tens tense tented tents terminado
-terminara terminemos terra testa testy texted texting texts thanking thaws themes theresa thicke thicket thinning thins
-thorough thought thread threaded threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly
-timed timers tine tippet tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped toque toques
-tori torment torments torque torso tough trace track tracks tract tracts tracy trad trade traded trading traere traerme
-traerte traes trago traiga traigas traigo trail trails train trainer trainers trait traitor traitors trampling trans
-trap trapped trapping traps trata tratan tratar trate trato trawler trays treat treated treating treed trend trenes trey
-triad trick tricks tried tries trio tripas tripe tripped tronco tropa tropas trough troya trozo truce truco trucos
-trumped trunk trunks tucks tumba tumble tuyas tykes typed types tyr udder uitima uitimo ultimas underway unleaded
-untapped untie untill upload uploaded uploading usan vacias vales valia varies various varon vases vayas vein vemos
-vendo venido vented viaja vieja viena vinos visage vivos vuela vuelto vuelva vuelvas wafer wager wails waiter waked
-waking wales walla walled walling wally walter wands waning wanking waring warming warring washing wast watery waver
-waxer weighted weights wells wendy weren wets whale whales whereas wherever whet whit whore whores whose whupped wight
-wilds wills wines wings winks winos world wring writ wrung wry yarns yenta`.split(/\s/),
+perdidos perdio perdona perdone perdono perfecta perform perla perras perry pesada pesimo peste pesto petting phrase
+picker pickers pickin picking pidas pides piensa piense pierda pikes pilaf pilis pinch pinche pinched pinching pines
+pinta piped pipes pisses pitting playing pleas ploy plug ply poached pobre pocus podido podria poets pokey poles polis
+polled polling polls polyp ponce ponds ponemos ponerla ponerlo ponerme ponerse ponerte ponganse pongase ponla ponlo
+ponte ponton porche pore porte portion pose posed posee posse posses postre posts postura pots potting pounded pounding
+pours prefect presta prestas presto preying prima primo prior probable probemos production prone prose proton prove
+proved pruebe pry prying pucker pudieron pudimos pueda puedan puedas puertas puerto puked pulley pulsing punos puns
+punto pushy qaeda quaint quartet queden queen queja quema quemo queramos querida querra querran querria queso quieran
+quiet quieta quieto quinn quint quints quiso quitas quits quote raided raiding raids rail railing rails rainey rainy
+raised raising rally ramada ramas ramon ramps rand rang rango rapped raras ratcher rates ration ratted rayon razones
+reads realty rebate recoge recon recordare recorrido recto recuerde recuerdo reddy reeds regaining rein reins reles rely
+remainder remand rests retaining reves revisado revista revive rewind reyes rides righto righty rind rodar roja rompan
+rompe root rooted rotas rotated rouge routed ruin ruined ruining ruins rumour rung sabio sabran sabre sacado sacala
+sacame sacare sacarte sacaste sacked sadi saint salgo salia salido salle salto salvo santa saved scalded scalped scared
+scone scones scoot scoped score scouted scow scrip sear seared sears seated sects secunda sedan seeding seeing seeking
+seeming seers segue segui seguida seguido segura seized sello sells sepas seran seras serbia serbian serial serie serio
+serra serve seton shack shacked shaded shaft shafted shagged shale shalt shamed shaped shared shawl shears sheen sheep
+sheer shell sheltering shifty shill shipped shirt shits shone shook shoop shore shot shout shovel showing shuck sida
+sided sidewalk sidewalks sienta sifted silt simeon sipped sired sirve sixty skeet skulk slack slag slats slaved sled
+sleeping sleet slick slide slime slips sloop slop slots slow slowed slowing slows sluice sluts smack smacked smart
+smears smoot snack snaked snarling sneer snob snobs snoop snoops snoot snore snored snoring snot snowball snowy sober
+soiled sold solia sonado sooth sordo sory sowing sown spar spears spice spiced spilt spits splat splice spliced splint
+spool sprat spunk srta stacy staked stalk stalked stall stalling stamped stapling stare staring stark starr starring
+stars startling starving states stating stats statue steeds steel steep steno sterling stick stirling stocked stoke
+stokes stole stoners stoney stony stoop stooped stoops stores stork stormy stove stoves stow stowed strap strapped strep
+stripe strom strop struck stuart stumped suban subete subtle sueldo suele suelo suelte suits sung susan sweats sweeping
+sweet sweets swift swoop swooped sword sworn syria syrian tabes taco takers tales talking talky talla tamed taming tango
+tania tanka tanna tanta tantas taping tapping tarado tarda tarea tareas tarred tarts tasking tasted tasting tates taxed
+taxes taxing tbs tch teak teams teaser teats telly temping tends tenga tens tense tented tents terminado terminara
+terminemos terra testa testy texted texting texts thanking thaws themes theresa thicke thicket thinning thins thorough
+thought threaded threes thy tiara ticked ticker tide tides tier tigers tigre tigres tile tiles tilly timed timers tine
+tippet tira tirado tiras tiros titles toads tocar tocas todays token tomas tones topped toque toques tori torment
+torments torque torso tough trace track tracks tract tracts tracy trad trade traded trading traere traerme traerte traes
+trago traiga traigas traigo trail trails train trainer trainers trait traitor traitors trampling trans trap trapped
+trapping traps trata tratan tratar trate trato trawler trays treat treated treating treed trend trenes trey triad trick
+tricks tried tries trio tripas tripe tripped tronco tropa tropas trough troya trozo truce truco trucos trumped trunk
+trunks tucks tumba tumble tuyas tykes typed types tyr udder uitima uitimo ultimas underway unleaded untapped untie
+untill upload uploaded uploading usan vacias vales valia varies various varon vases vayas vein vemos vendo venido vented
+viaja vieja viena vinos visage vivos vuela vuelto vuelva vuelvas wafer wager wails waiter waked waking wales walla
+walled walling wally walter wands waning wanking waring warming warring washing wast watery waver waxer weights wells
+wendy weren wets whale whales whereas wherever whet whit whore whores whose whupped wight wilds wills wines wings winks
+winos world wring writ wrung wry yarns yenta`.split(/\s/),
 )

@@ -1,7 +1,7 @@
 import { has, hasCat, type Item, isVerb } from './item.ts'
 
 const MISREAD =
-  /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal|went back and (?:re)?measured|measured (?:it )?again|counted (?:it |them |em )?again|recounted|remeasured|double checked)\b/
+  /\b(?:misread|miscounted|mistyped|typo|fat ?finger(?:ed)?|(?:read|looked at|counted|typed) (?:the |it |at the )?wrong|lei mal|conte mal|escribi mal|went back and (?:re)?measured|measured (?:it )?again|counted (?:it |them |em )?again|recounted|looked (?:at (?:the |my )?\w+ )?again|checked (?:the |it )?\w* ?again|remeasured|double checked)\b/
 /** How a correction begins that says at once what is right. */
 export const LEADS_FIX = /^(?:make|mk|change|should|cambia\w*|ponle)/i
 
@@ -12,6 +12,15 @@ export const reasonAt = (items: Item[]): number => {
   const sorry = has(items[1], 'fix:no') && has(items[2], 'comma') && items.slice(3).every(i => i.num === undefined && !hasCat(i, 'pile'))
   if (sorry) return 1
   return has(items[1], 'comma') && MISREAD.test(items.map(i => i.text.toLowerCase()).join(' ')) ? 1 : -1
+}
+
+/** Where what is right begins, behind the pause, in "read the tape wrong, its 24"; -1 where a message does not begin so. */
+export const misreadAt = (items: Item[]): number => {
+  const pause = items.length > 12 ? -1 : items.findIndex(i => has(i, 'comma'))
+  if (pause < 2) return -1
+  const why = items.slice(0, pause)
+  if (why.some(i => i.num !== undefined || hasCat(i, 'pile') || hasCat(i, 'crop'))) return -1
+  return MISREAD.test(why.map(i => i.text.toLowerCase()).join(' ')) ? pause + 1 : -1
 }
 
 /** The items of a value without the reason why another was told before. */

@@ -5,6 +5,7 @@ import { FED, FILLER, NOTHING, ON_TOP, PATCHED, PLACE, PUT, type Ruling, textAt 
 
 const CUT_IS = new Set(['v:take', 'v:break', 'what:tear'])
 const GOT_TO = /^g[eo]ts? to$/
+const OF_TRADE = /^(?:tire|machine|body|welding|parts|repair|muffler|coffee|barber|pawn|sale|auction|show|horse|donut|gift|thrift|paint)$/
 const IN_BAGS = /^(?:pea gravel|gravel|sand|stones?|rocks?|dirt|grava|graba|arena|piedra|tierra)$/i
 const BAGS = /^(?:bags?|bolsas?|bolsitas?|sacos?|costal(?:es)?|bultos?)$/
 const TRACKS = /^(?:tracks?|prints?|poop|huellas?)$/
@@ -26,7 +27,7 @@ const isLedTo = (items: Item[], k: number): boolean => {
 const isUntil = (items: Item[], k: number): boolean => {
   const lead = items
     .slice(Math.max(0, k - 4), k)
-    .map(x => x.text.toLowerCase())
+    .flatMap(x => x.tokens.map(t => t.norm))
     .join(' ')
   return /(?:^| )(?:before|ahead of|antes de|antes que)(?: (?:the|that|this|it|el|la|que))?(?: (?:got|gets|came|comes|started|starts|hit|hits))?$/.test(
     lead,
@@ -67,6 +68,8 @@ export const BY_SENSE = new Map<string, Ruling>(
         ? { senses: i.senses.filter(s => !CUT_IS.has(s)) }
         : undefined,
     // "de la milpa de atras": where it grew, after the feed was named
+    // "the tire shop", "the sale barn": somebody's place of business
+    pile: (items, k, i) => (OF_TRADE.test(textAt(items, k - 1)) && i.tokens.length === 1 ? FILLER : undefined),
     // "tamales de elote": what it is made of
     crop: (items, k, i) =>
       isMadeOf(items, k) || (FIELD_WORD.test(textAt(items, k)) && comesFrom(items, k) && items.slice(0, k).some(x => hasCat(x, 'crop')))

@@ -1,7 +1,7 @@
 import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Fix } from './reading.ts'
-import { isReason, LEADS_FIX, reasonAt, withoutReason } from './reason.ts'
+import { isReason, LEADS_FIX, misreadAt, reasonAt, withoutReason } from './reason.ts'
 import { takenBack } from './takenBack.ts'
 import { values, WAS } from './values.ts'
 
@@ -26,7 +26,7 @@ const mayFix = (all: Item[]): boolean => {
     cue ||= SAID.test(i.tokens.at(-1)!.norm) || IS.test(i.tokens.at(-1)!.norm) || MEANT.test(i.text.toLowerCase())
     if (!isThin(i) && !has(i, 'stop')) solid++
   }
-  return solid <= SHORT && (cue || reasonAt(all) > 0)
+  return solid <= SHORT && (cue || reasonAt(all) > 0 || misreadAt(all) > 0)
 }
 
 /** True where what follows a denied value, behind a pause, has nothing to set right: "3 tractors not 2, walt just showed up". */
@@ -60,6 +60,12 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   if (stop > 0 && stop < all.length - 1) {
     const first = fixOf(all.slice(0, stop))
     if (first && (first.strength >= 2 || Object.keys(first.wrong).length > 0)) return first
+  }
+  // "read the tape wrong, its 24", "looked at the gauge again, inch and a quarter": why first, then what is right
+  const why = misreadAt(all)
+  if (why > 0) {
+    const right = values(all.slice(why).filter(i => !has(i, 'stop') && !has(i, 'mark') && !has(i, 'comma')))
+    if (Object.keys(right).length) return { kind: 'change', slots: right, wrong: {}, strength: 2 }
   }
   // "sorry, was counting while he was yakking at me, make that 6": how it came about stands first
   const last = all.findLastIndex((i, k) => k > 1 && has(i, 'fix:make') && LEADS_FIX.test(i.text))
@@ -234,6 +240,9 @@ export const fixOf = (all: Item[]): Fix | undefined => {
   // "make that two coffees": of something that nobody counts here
   const thing = items[items.findIndex(i => i.num !== undefined && i.unit === undefined) + 1]
   if (make === 0 && thing && !thing.senses.length && slots.number !== undefined && content.length <= 8) return undefined
+  // "no we are not out of corn on shop that's just dale talking": a tale of its own
+  const told = make >= 0 && LEADS_FIX.test(content[make]!.text)
+  if (content.length > 8 && !told && !Object.keys(wrong).length && !has(items[items.indexOf(first) + 1], 'comma')) return undefined
   let strength = 0
   if (no === 0) strength += 1
   // "no, 96 long"

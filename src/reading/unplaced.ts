@@ -25,7 +25,8 @@ const isAside = (clause: Item[]): boolean => clause.filter(isStrange).length > 1
 /** "los de alfalfa todavía no llegan": what did not come, or is still to come, was not left out. */
 /** "he might have another 50 in spring": nothing there is told as done. */
 const isUndone = (clause: Item[]): boolean =>
-  clause.some(i => has(i, 'm:plan') || has(i, 'm:hope') || has(i, 'm:if') || has(i, 'm:tell')) && !clause.some(i => hasCat(i, 'pile'))
+  clause.some(i => has(i, 'm:plan') || has(i, 'm:hope') || has(i, 'm:if') || has(i, 'm:tell') || i.date?.ahead === true) &&
+  !clause.some(i => hasCat(i, 'pile'))
 
 const isDenied = (clause: Item[]): boolean =>
   clause.every(i => i.num === undefined && !i.sides) && clause.some(i => has(i, 'm:no') || has(i, 'm:plan') || has(i, 'm:hope'))

@@ -88,6 +88,10 @@ export const BY_WORD = new Map<string, Ruling>(
     through: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
     // "30 gravel bags came"
     came: delivered,
+    delivered: (items, k) =>
+      !items.some(x => hasCat(x, 'pile')) && items.slice(0, k).some(x => hasCat(x, 'mat') || hasCat(x, 'item')) ? GOT : undefined,
+    // "ran a second sheet over barn"
+    ran: (items, k) => (items.slice(k + 1, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
     // "126 milking and 18 dry"
     dry: (items, k) =>
       items[k - 1]?.num !== undefined && items.slice(0, k).some(x => has(x, 'v:milk') || has(x, 'group:milking')) ? DRY : undefined,

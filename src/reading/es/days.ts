@@ -13,6 +13,8 @@ import {
 } from './dates.ts'
 import { dayMonth, dayNo, fromTo, monthDay, piece, yearAt } from './monthDays.ts'
 
+const WEEKDAY_OR_AYER = /^(?:lunes|martes|miercoles|jueves|viernes|sabado|domingo|ayer|antier|anteayer)$/
+
 const spanAt = (s: Words, i: number): { to: number; n: number; unit: Unit; loose?: boolean } | undefined => {
   let k = i
   let n = s.tokens[k]?.kind === 'number' && s.w[k] ? s.tokens[k]!.value : undefined
@@ -148,8 +150,9 @@ const the: Rule = (s, i) => {
     if (f) return f
   }
   const weekly = weekdayFrom(s, k)
-  // "el lunes 14"
-  const dated = weekly?.to === k + 1 ? s.number(k + 1) : undefined
+  // "el lunes 14"; but "el sabado 6 viajes y el domingo 8": so many on each
+  const again = s.all[i - 1] === 'y' && s.all.slice(0, i - 1).some(w => WEEKDAY_OR_AYER.test(w))
+  const dated = weekly?.to === k + 1 && !again ? s.number(k + 1) : undefined
   if (weekly && dated !== undefined && dated >= 1 && dated <= 31 && (s.ends(k + 2) || goesOn(s, k + 2)))
     return { to: k + 2, said: { as: 'date', day: dated } }
   const f = weekly ?? dayMonth(s, k) ?? season(s, k)

@@ -54,6 +54,17 @@ export const cover = (p: Pool): Found | undefined => {
   const rolledOn =
     roll > take && first !== undefined && first.k < roll && p.items.slice(take, roll).some(i => has(i, 'and') || has(i, 'comma'))
   if (take >= 0 && then > take && first !== undefined && first.k < then && (rolledOn || mats.some(x => x.k > then))) return undefined
+  // "rolled the plastic back 4 ft and pulled 14 tires"
+  const after = Math.max(take, put)
+  if (
+    roll >= 0 &&
+    after > roll &&
+    first !== undefined &&
+    first.k < after &&
+    mats.some(x => x.k > after) &&
+    p.items.slice(roll, after).some(i => has(i, 'and') || has(i, 'comma'))
+  )
+    return undefined
   // "mesh off barn, rolled plastic bk 4'"
   if (roll >= 0 && first !== undefined && first.k < roll && mats.some(x => x.k > roll) && has(p.items[first.k + 1], 'off')) return undefined
   // "got the plastic on, no tires on it yet": the second is denied, the first is not
@@ -180,6 +191,12 @@ export const cover = (p: Pool): Found | undefined => {
   ) {
     p.take(verb + 1)
     out.strange = named.text.toLowerCase()
+  }
+  // "covered ridge with a 40x100": a pile that nobody knows
+  const ridge = verb >= 0 && out.slots.pile === undefined && out.strange === undefined ? p.items[verb + 1] : undefined
+  if (ridge && ridge.senses.length === 0 && ridge.num === undefined && ridge.tokens[0]!.kind === 'word' && has(p.items[verb + 2], 'with')) {
+    p.take(verb + 1)
+    out.strange = ridge.text.toLowerCase()
   }
   for (let k = 1; k < p.items.length; k++) if (isTwin(p, k)) p.take(k)
   let vague = false

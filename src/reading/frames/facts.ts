@@ -39,7 +39,7 @@ const takeDims = (p: Pool, out: Record<string, unknown>): number => {
     }
     const prevAt = p.items.findLastIndex((x, j) => j < k && !isThin(x))
     const prev = p.items[prevAt]
-    if (prev && hasCat(prev, 'dim') && p.free(prevAt) && !(has(prev, 'with') && hasCat(next, 'dim'))) {
+    if (prev && hasCat(prev, 'dim') && p.free(prevAt) && !(has(prev, 'with') && (hasCat(next, 'dim') || hasCat(next, 'mat')))) {
       const d = valueOf(prev, 'dim')!
       if (!key[d] || out[key[d]!] !== undefined) continue
       out[key[d]!] = v

@@ -144,7 +144,7 @@ export const load = (p: Pool): Found | undefined => {
     // "5 corn on creek", "two blue boxes", "8 more haylage"
     const n = p.num([undefined], (i, k) => {
       const nx = p.after(k)
-      if (countsUnknown(p, k)) return false
+      if (countsUnknown(p, k) || hasCat(nx, 'mat') || hasCat(nx, 'item')) return false
       return (
         i.num! < 1000 &&
         (hasCat(nx, 'crop') ||

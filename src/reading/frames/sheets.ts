@@ -44,7 +44,10 @@ export const sidesBy = (p: Pool, at: number): number[] | undefined => {
 }
 
 /** "barrier film plastic": one sheet in two words. */
-export const isTwin = (p: Pool, k: number): boolean => has(p.items[k], 'mat:plastic') && has(p.items[k - 1], 'mat:barrier film')
+export const isTwin = (p: Pool, k: number): boolean => {
+  const of = has(p.items[k - 1], 'off') ? k - 2 : k - 1
+  return has(p.items[k], 'mat:plastic') && (has(p.items[of], 'mat:barrier film') || (of < k - 1 && has(p.items[of], 'mat:second plastic')))
+}
 
 /** "15 tires off" and nothing more. */
 export const isCountedOff = (p: Pool, k: number): boolean =>

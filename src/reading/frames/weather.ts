@@ -2,6 +2,7 @@ import { has, hasCat, type Item, valueOf } from '../item.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { type Found, takeColour } from './slots.ts'
 
+const INDOORS = /^(?:in there|in here|inside|indoors|adentro)$/i
 const ONLY = /^(?:just|jst|only|nomas|solo|solamente|nada mas)$/i
 const SIZES = /^stone:/
 
@@ -18,7 +19,13 @@ export const weather = (p: Pool): Found | undefined => {
   const sky = p.find(i => hasCat(i, 'sky'))
   const warm = sky < 0 ? p.num(['degF']) : -1
   // "got up to 97 degrees", "down to 18": heat and frost by the number
-  if (warm >= 0 && (p.items[warm]!.num! >= 85 || p.items[warm]!.num! <= 32) && p.cat('pile') < 0 && p.cat('crop') < 0) {
+  if (
+    warm >= 0 &&
+    (p.items[warm]!.num! >= 85 || p.items[warm]!.num! <= 32) &&
+    p.cat('pile') < 0 &&
+    p.cat('crop') < 0 &&
+    !p.items.some(i => INDOORS.test(i.text))
+  ) {
     const degF = degrees(p.take(warm)!)
     p.takeAll('v:put', 'v:measure', 'v:have')
     return { slots: { kind: degF >= 85 ? 'heat' : 'freeze', degF }, full: true, bias: 1 }
@@ -56,6 +63,9 @@ export const weather = (p: Pool): Found | undefined => {
   // "3/4 of an inch of rain and wind got to 48 mph" is two: each measures its own
   const other = p.find(i => hasCat(i, 'sky') && !has(i, `sky:${kind}`))
   const mph = p.num(['mph'])
+  // "inch of rain and 45 mph wind": each measures its own
+  if (other >= 0 && ((mph >= 0 && kind !== 'wind' && has(p.items[other], 'sky:wind')) || (p.num(['in']) >= 0 && kind === 'wind')))
+    return undefined
   if (other >= 0 && p.items.filter(i => i.num !== undefined).length > 1) out.bias! -= 2
   if (mph >= 0 && kind !== 'wind' && other >= 0 && has(p.items[other], 'sky:wind')) out.bias! -= 2
   const inch = p.num(['in'])
