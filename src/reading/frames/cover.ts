@@ -151,6 +151,8 @@ export const cover = (p: Pool): Found | undefined => {
     !over &&
     (bare >= 0 ||
       (take >= 0 && !rolled && verb < 0) ||
+      // "baje 16 llantas": weights are taken down
+      (put >= 0 && /^(?:le )?baj/.test(p.items[put]!.text.toLowerCase()) && mats.every(x => counted(valueOf(x.i, 'mat')!))) ||
       // "threw sixteen tires off to the side"
       (put >= 0 && THROWN.test(p.items[put]!.text) && trailing.some(isAway)) ||
       (verb < 0 &&

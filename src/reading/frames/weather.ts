@@ -79,7 +79,8 @@ export const weather = (p: Pool): Found | undefined => {
   }
   const ft = p.num(['ft'])
   if (ft >= 0) out.slots.inches = p.take(ft)!.num! * 12
-  if (mph >= 0) out.slots.mph = p.take(mph)!.num
+  // rain and hail have no speed: it is the wind's, told beside them
+  if (mph >= 0 && kind === 'wind') out.slots.mph = p.take(mph)!.num
   const deg = p.num(['degF'])
   if (deg >= 0) out.slots.degF = degrees(p.take(deg)!, p.items[deg - 1])
   const bare = p.num([undefined])
