@@ -5,6 +5,7 @@ const SINCE = /^(?:since|desde|desde las|till|until|hasta|hasta las)$/
 const CLOCK_LEAD = /^(?:around|about|at|like|by|como|a las|a la|las|la)$/
 const SHORT_TIME = /^(?:minutes?|mins?|minutos?|seconds?|segundos?)$/
 
+const FEEDING = /^(?:feeding|feedin|feed|chores)$/i
 const FOR_TOMORROW = /^(?:para|pa|for) (?:ma(?:ñ|n)ana|tomorrow)$/i
 
 /** Times that tell nothing the book keeps: "last night around eight", "lasted ten minutes". Their numbers are no amounts. */
@@ -27,6 +28,18 @@ export const absorbed = (items: Item[]): Item[] => {
       gone.add(i)
       if (i.date) gone.add(items[k - 1]!)
       continue
+    }
+    // "rolled the plastic back 4 ft for mornin feeding"
+    if (FEEDING.test(i.text)) {
+      const purpose = items.findLastIndex((x, j) => j < k && j >= k - 3 && /^(?:for|pa|para)$/i.test(x.text))
+      if (
+        purpose > 0 &&
+        items.slice(0, purpose).some(isPast) &&
+        !items.slice(purpose, k + 1).some(x => x.num !== undefined || hasCat(x, 'pile'))
+      ) {
+        for (const x of items.slice(purpose, k + 1)) gone.add(x)
+        continue
+      }
     }
     // "took me an hour", "took us all morning"
     if (/^took$/i.test(i.text) && /^(?:me|us|him|them|forever)$/i.test(items[k + 1]?.text ?? '')) {

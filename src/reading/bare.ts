@@ -109,6 +109,8 @@ export const bareOf = (items: Item[]): Bare => {
       out.pick = pick === 'last' ? 'last' : Number(pick)
       known = true
     }
+    if (has(i, 'where:place') && !hasCat(i, 'pile'))
+      out.where = out.where === undefined ? i.text.toLowerCase() : `${out.where} ${i.text.toLowerCase()}`
     let add = false
     for (const s of i.senses) {
       if (says(out, s)) known = true

@@ -181,6 +181,8 @@ export class Pool {
       if (has(i, 'v:put') && i.tokens.length > 1 && /^(?:on|onto|in)$/.test(i.tokens.at(-1)!.norm)) return 'on'
       // "on there then the chopper quit"
       if (has(i, 'and') && THEN.test(i.text)) return undefined
+      // "a la pila y ya paramos"
+      if (/^ya$/i.test(i.text) && /^y$/i.test(this.items[k - 1]?.text ?? '')) return undefined
       // "another 3 loads for creek"
       if (has(i, 'off') && i.text === 'for') return 'on'
       if (has(i, 'off')) return 'off'

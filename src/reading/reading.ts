@@ -105,6 +105,8 @@ export interface Fix {
 export interface Bare {
   /** Values by kind: numbers, piles, crops …, in the order said. */
   numbers: Item[]
+  /** Where on a pile, as said: "west end". */
+  where?: string
   /** A number that is denied: "8 not 7". */
   denied?: number
   piles: string[]

@@ -8,7 +8,7 @@ const GOT_TO = /^g[eo]ts? to$/
 const OF_TRADE = /^(?:tire|machine|body|welding|parts|repair|muffler|coffee|barber|pawn|sale|auction|show|horse|donut|gift|thrift|paint)$/
 const IN_BAGS = /^(?:pea gravel|gravel|sand|stones?|rocks?|dirt|grava|graba|arena|piedra|tierra)$/i
 const BAGS = /^(?:bags?|bolsas?|bolsitas?|sacos?|costal(?:es)?|bultos?)$/
-const TRACKS = /^(?:tracks?|prints?|poop|huellas?)$/
+const TRACKS = /^(?:tracks?|prints?|poop|droppings|mess|feathers|nests?|huellas?|plumas|nidos?)$/
 
 /** True behind "from" and its articles. */
 const comesFrom = (items: Item[], k: number): boolean => {

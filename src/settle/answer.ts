@@ -53,6 +53,9 @@ const standsAlone = (q: Question, acts: Act[]): boolean =>
     )
   })
 
+/** What is told of a place on a cover. */
+const ON_COVER = new Set<string>(['damage', 'patch'])
+
 /** Words that may stand unexplained behind a word of answer. */
 const MOST_REASON = 6
 
@@ -154,6 +157,8 @@ export const effectOf = (c: Context, q: Question, r: Reading): Effect | undefine
       // "its the barn and its 3": more than was asked, and it contradicts what was told
       if (b.numbers.length && q.drafts[0]?.slots.count !== undefined && b.numbers.every(n => n.num !== q.drafts[0]!.slots.count))
         return undefined
+      // "shop, west end"
+      if (ON_COVER.has(q.drafts[0]?.type ?? '') && q.drafts[0]!.slots.where === undefined && b.where?.includes(' ')) slots.where ??= b.where
       if (b.piles.length === 1) return { act: 'fill', slots: { ...slots, [q.slot]: b.piles[0] } }
       if (code === 'ask-unknown-pile') {
         const fresh = q.choices.find(ch => ch.act === 'pile')
