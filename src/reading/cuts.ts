@@ -32,7 +32,9 @@ export const cuts = (items: Item[]): Map<number, number> => {
       // "6 corn 2 hay"
       (i.num !== undefined && hasCat(prev, 'crop') && hasCat(items[k + 1], 'crop')) ||
       // "3 holes barn 1 shop"
-      (i.num !== undefined && hasCat(prev, 'pile') && hasCat(items[k + 1], 'pile')) ||
+      (i.num !== undefined &&
+        hasCat(prev, 'pile') &&
+        (hasCat(items[k + 1], 'pile') || (has(items[k + 1], 'on') && hasCat(items[k + 2], 'pile')))) ||
       // "on north dry matter was 40"
       (hasCat(i, 'dm') && items[k - 1]?.num === undefined && !has(prev, 'off')) ||
       hasCat(i, 'animal') ||

@@ -88,6 +88,7 @@ const isLeftBehind = (items: Item[], at: number, seg: Segment): boolean => {
   )
 }
 
+const METER = /^(?:la|el|the) (?:cinta|bascula|báscula|metro|medidor|pluviometro|laboratorio|tape|scale|gauge|meter|lab|ticket)/i
 const SAYS = /^(?:says?|said|tells?|told|reports?|dice|dijo|dicen|avisa|aviso)$/i
 
 /** A word of telling that makes the clause somebody else's: "neighbor says", "forecast"; not "from the neighbor", which says where. */
@@ -96,6 +97,8 @@ const isHearsay = (items: Item[], at: number, seg: Segment): boolean => {
   if (seg.act?.frame === 'test') return false
   // "the scale said 14,200 lb": nobody's word but a meter's
   if (/\b(?:scale|scales|ticket|gauge|meter|monitor|bascula|medidor)$/i.test(items[at - 1]?.text ?? '')) return false
+  // "quedan 45 pies segun la cinta"
+  if (METER.test(`${items[at + 1]?.text} ${items[at + 2]?.text}`)) return false
   // "i never said": it was not told before
   if (has(items[at - 1], 'm:no')) return false
   // "bo says they took 1,200 lb": of the crew

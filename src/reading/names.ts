@@ -3,6 +3,7 @@ import { boxForms } from './boxNames.ts'
 import { EN_UNITS } from './en/numbers.ts'
 import { ES_UNITS } from './es/numbers.ts'
 import { isShort } from './slips.ts'
+import { soundOf } from './sounds.ts'
 import type { Token } from './token.ts'
 import { foldWord } from './tokens.ts'
 
@@ -118,7 +119,10 @@ export const isSlip = (typed: string, name: string): boolean =>
   typed !== name &&
   name.length >= 4 &&
   typed.length >= 3 &&
-  ((Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))) || isShort(typed, name))
+  ((Math.abs(typed.length - name.length) <= 1 && (distance(typed, name) === 1 || swapped(typed, name))) ||
+    isShort(typed, name) ||
+    // "arrollo": as it sounds
+    (typed[0] === name[0] && typed.length >= 6 && name.length >= 5 && soundOf(typed) === soundOf(name)))
 
 /** The name that starts at token `i`, written right. */
 export const nameAt = (index: NameIndex, tokens: Token[], i: number): NameHit | undefined => {

@@ -94,6 +94,31 @@ export const uncovered = (acts: { act: Act; sentence: number }[]): void => {
   }
 }
 
+const LAID = new Set(['plastic', 'second plastic', 'barrier film', 'tarp', 'mesh', 'tires', 'gravel bags'])
+
+/** "Creek is covered. We used one 50x150 and 310 tires": what was used lies on that pile, and the stock follows from it. */
+export const usedOn = (acts: { act: Act; sentence: number }[]): void => {
+  for (const { act, sentence } of acts) {
+    if (act.frame !== 'supply' || act.mood !== 'fact' || act.slots.change !== 'use' || !LAID.has(String(act.slots.item))) continue
+    const over = acts.find(
+      o => o.act.frame === 'cover' && o.act.mood === 'fact' && o.act.slots.change === 'on' && Math.abs(o.sentence - sentence) <= 1,
+    )
+    if (!over) continue
+    const { item, count, widthFt, lengthFt } = act.slots
+    const counts = item === 'tires' || item === 'gravel bags' || Number(count) > 1
+    act.frame = 'cover'
+    act.slots = {
+      ...(over.act.slots.pile !== undefined && { pile: over.act.slots.pile }),
+      material: item,
+      change: 'on',
+      ...(widthFt !== undefined && { widthFt, lengthFt }),
+      ...(counts && count !== undefined && { count }),
+    }
+    act.date ??= over.act.date
+    if (over.act.strange) act.strange = over.act.strange
+  }
+}
+
 /** "21 tons of corn and 8 of haylage": tons both. */
 export const inTons = (acts: { act: Act; sentence: number }[]): void => {
   for (let k = 1; k < acts.length; k++) {

@@ -34,6 +34,7 @@ const NUMBERS: Record<string, string> = {
   treinta: '30',
   sesenta: '60',
 }
+const NUMBER_WORDS = new RegExp(`\\b(?:${Object.keys(NUMBERS).join('|')})\\b`, 'g')
 /** "once a week" is no eleven. */
 const ONCE = /\bonce (?=a |per |every |each |daily)/g
 
@@ -57,7 +58,7 @@ export const plainText = (text: string): string =>
     .replace(TAIL, '')
     .replace(ONCE, '1 time ')
     .replace(/\btwice\b/g, '2 times')
-    .replace(/\b[a-z]+\b/g, w => NUMBERS[w] ?? w)
+    .replace(NUMBER_WORDS, w => NUMBERS[w]!)
 
 /** An hour as it may be written: "5:30", "5 am", "half past 5", "5 y media de la mañana", "noon". One group, to be read by `hourOf`. */
 export const HOUR =

@@ -83,6 +83,7 @@ const WEIGHTS: Record<string, number> = {
   stone: 2,
 }
 
+const SINCE = new Set(['since', 'till', 'until', 'desde', 'hasta'])
 const THEN = /^(?:then|and then|luego|y luego|despues)$/i
 
 /** The items of one clause, and which of them a frame has used. */
@@ -182,6 +183,8 @@ export class Pool {
       // "on there then the chopper quit"
       if (has(i, 'and') && THEN.test(i.text)) return undefined
       // "a la pila y ya paramos"
+      // "7 loads in since brkfst"
+      if (SINCE.has(i.tokens[0]?.norm ?? '')) return undefined
       if (/^ya$/i.test(i.text) && /^y$/i.test(this.items[k - 1]?.text ?? '')) return undefined
       // "another 3 loads for creek"
       if (has(i, 'off') && i.text === 'for') return 'on'

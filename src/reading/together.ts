@@ -1,7 +1,7 @@
 import { dateBack, finished, parted, small, withWeather } from './join.ts'
 import { lend } from './lend.ts'
 import { covered, merge, toldTwice } from './merge.ts'
-import { contrasted, ended, inParts, inTons, patchedBoth, shared, summed, uncovered } from './overlap.ts'
+import { contrasted, ended, inParts, inTons, patchedBoth, shared, summed, uncovered, usedOn } from './overlap.ts'
 import type { Act } from './reading.ts'
 
 /** What the clauses of a message are to each other. The order tells: sums go before piles are lent, and what is one deed is merged last. */
@@ -16,6 +16,7 @@ const PASSES: ((acts: { act: Act; sentence: number }[]) => void)[] = [
   patchedBoth,
   inTons,
   uncovered,
+  usedOn,
   parted,
   inParts,
   small,

@@ -9,6 +9,12 @@ const THROWN = /^(?:threw|throwed|through|tossed|chucked|kicked|pitched|flung|sl
 const ARTICLE = /^(?:the|an?|this|that|my|our|el|la|un|una)$/i
 const SIDES = /^(?:north|south|east|west|norte|sur|este|oeste)$/i
 
+/** "todavia no le ponemos llantas": a denial behind the pause, close before what is not laid yet. */
+const deniedBefore = (p: Pool, at: number): boolean => {
+  const pause = p.items.findLastIndex((i, k) => k < at && has(i, 'comma'))
+  return pause > 0 && at - pause <= 6 && p.items.slice(pause, at).some(i => has(i, 'm:no'))
+}
+
 /** Sheets, mesh and weights laid on, taken off or rolled back. One slot set for each material. */
 export const cover = (p: Pool): Found | undefined => {
   const out: Found = { slots: {}, full: false, bias: 0, several: [] }
@@ -71,7 +77,9 @@ export const cover = (p: Pool): Found | undefined => {
   if (
     mats.some(
       x =>
-        x.k > (first?.k ?? 0) && has(p.items[x.k - 1], 'm:no') && p.items.slice(first!.k, x.k).some(i => has(i, 'comma') || has(i, 'but')),
+        x.k > (first?.k ?? 0) &&
+        (has(p.items[x.k - 1], 'm:no') || deniedBefore(p, x.k)) &&
+        p.items.slice(first!.k, x.k).some(i => has(i, 'comma') || has(i, 'but')),
     )
   )
     return undefined

@@ -2,6 +2,8 @@ import { has, hasCat, type Item } from '../item.ts'
 import type { Pool } from '../pool.ts'
 import { type Found, inLb, takeColour, takePile, takeVague } from './slots.ts'
 
+const AT_WORK = /^(?:ran|run|running|had|have|got|kept|tuvimos|anduvo|anduvieron)$/i
+
 /** "both tractors", "los dos tractores" */
 const BOTH = /^(?:both|both of the|ambos|los dos|las dos)$/i
 
@@ -13,7 +15,8 @@ export const pack = (p: Pool): Found | undefined => {
   // "rolled creek 4 hours with the 38,000 lb tractor"
   const rolled = p.num(['hour', 'tractor']) >= 0 || (p.sense('unit:tractor') >= 0 && p.num(['lb', 'ton']) >= 0) ? p.sense('v:roll') : -1
   // "2 tractors on creek 5 hrs": what else would they do there
-  const busy = p.cat('v') < 0 && p.cat('pile') >= 0 && p.num(['hour']) >= 0 ? p.num(['tractor']) : -1
+  const busy =
+    p.find(i => hasCat(i, 'v') && !AT_WORK.test(i.text)) < 0 && p.cat('pile') >= 0 && p.num(['hour']) >= 0 ? p.num(['tractor']) : -1
   const told = p.sense('v:pack') >= 0 ? p.sense('v:pack') : rolled >= 0 ? rolled : busy
   // "creek pack 6in layers 1 tractor"
   const base = told < 0 && p.cat('pile') >= 0 && p.num(['tractor', 'hour']) >= 0 ? p.sense('b:pack') : -1
