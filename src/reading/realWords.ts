@@ -18,10 +18,10 @@ bromea bromo brooke brown brunch bruno brunt bucked bucks bulls bummed bumpy bun
 butter bytes cabello cabin cabled caera cagar caiga cairo calla calmed camas cambie cambio camina campion cancer canine
 canta canter canto capes capital capitals caras carats carbs carcel cards cares cargo cargos carino caritas carla carlo
 carlos carmine caro carol carrera carreras carriers carrot carrots carry cars carta cartas carte cartera carves casamos
-casas casino cast casts caves cazas centre cerdo cerrados cerro chang chants charge charts cheek chemo cherie chewie
-chica chick china chipped chipping chives choca chock choke cholo chomping choppin chops chowing chuck chuckie chucking
-ciaro cierre circa circo citas cited clams clan clapped clara clare clark clary clavo cleat cliente cling cloud clover
-clovers clown coal coartada coastal cobra cobras cocoons coger cogio coin coins cola colas cold color comas combo
+casas casino cast casts caves cazas centre cerdo cerrados cerro chang chants charge charts cheek chef chemo cherie
+chewie chica chick china chipped chipping chives choca chock choke cholo chomping choppin chops chowing chuck chuckie
+chucking ciaro cierre circa circo citas cited clams clan clapped clara clare clark clary clavo cleat cliente cling cloud
+clover clovers clown coal coartada coastal cobra cobras cocoons coger cogio coin coins cola colas cold color comas combo
 comemos comere comers comic comico comido commando commandos commoner compact compare compose composer compra compute
 comte conde conn conner conners cono consigue contado conteo conto cooch cooks cools copas copping coral cords core
 cores cork corker corks cornea corneas cornet corny coro coroner corp corps corra corre correcta corren correr corres

@@ -15,6 +15,11 @@ export const takenBack = (all: Item[], items: Item[], content: Item[], dates: Da
   // "never mind that, he sold em to somebody else. undo"
   const letGo = has(all[0], 'ans:drop') && all.length > 2 && has(all.at(-1), 'fix:undo')
   if (letGo) return { kind: 'undo', slots: {}, wrong: {}, many: false, date: undefined, strength: 2 }
+  // "that last one was meant for marta, scratch it"
+  const last = all.findLastIndex(i => !has(i, 'stop') && !has(i, 'mark'))
+  const scratched = last > 1 && has(all[last], 'fix:undo') && has(all[last - 1], 'comma')
+  if (scratched && all.slice(0, last).every(i => i.num === undefined && !hasCat(i, 'pile') && !hasCat(i, 'crop') && !hasCat(i, 'mat')))
+    return { kind: 'undo', slots: {}, wrong: {}, many: false, date: undefined, strength: 2 }
   const undo = content.findIndex(i => has(i, 'fix:undo'))
   if (undo >= 0 && undo <= 1) {
     // the reason after a comma is only a reason: "cancel that one, read the tape wrong"

@@ -34,7 +34,8 @@ const isDenied = (clause: Item[]): boolean =>
 /** True where a number is counted in something the book does not keep. */
 const isApart = (clause: Item[], k: number): boolean => {
   const i = clause[k]!
-  if (TIME_UNITS.has(i.unit ?? '')) return true
+  // hours of a tractor are packing that was not understood
+  if (TIME_UNITS.has(i.unit ?? '')) return !(i.unit === 'hour' && clause.some(x => has(x, 'unit:tractor') || has(x, 'v:pack')))
   const next = clause[k + 1]
   return (
     i.unit === undefined &&

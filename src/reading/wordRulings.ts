@@ -47,6 +47,10 @@ const delivered: Ruling = (items, k) =>
     ? GOT
     : undefined
 
+/** "through sixteen tires off", heard for threw */
+const threw: Ruling = (items, k) =>
+  items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined
+
 /** "we'll", "he'll": typed with its apostrophe it is no other word. */
 const willDo: Ruling = (_, __, i) => (/['’]ll$/i.test(i.text) ? PLAN : undefined)
 
@@ -83,9 +87,8 @@ export const BY_WORD = new Map<string, Ruling>(
     ahead: (items, k) => (items.slice(Math.max(0, k - 4), k).some(x => x.unit === 'lb') ? A_HEAD : undefined),
     // "film n plastic on creek": the one under the other
     film: (items, k) => (has(items[k + 1], 'and') && has(items[k + 2], 'mat:plastic') ? FILM : undefined),
-    // "through sixteen tires off", heard for threw
-    thru: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
-    through: (items, k) => (items[k + 1]?.num !== undefined && items.slice(k + 2, k + 4).some(x => hasCat(x, 'mat')) ? PUT : undefined),
+    thru: threw,
+    through: threw,
     // "30 gravel bags came"
     came: delivered,
     delivered: (items, k) =>

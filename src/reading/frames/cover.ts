@@ -203,10 +203,16 @@ export const cover = (p: Pool): Found | undefined => {
     out.strange = named.text.toLowerCase()
   }
   // "covered ridge with a 40x100": a pile that nobody knows
-  const ridge = verb >= 0 && out.slots.pile === undefined && out.strange === undefined ? p.items[verb + 1] : undefined
-  if (ridge && ridge.senses.length === 0 && ridge.num === undefined && ridge.tokens[0]!.kind === 'word' && has(p.items[verb + 2], 'with')) {
+  const stranger = verb >= 0 && out.slots.pile === undefined && out.strange === undefined ? p.items[verb + 1] : undefined
+  if (
+    stranger &&
+    stranger.senses.length === 0 &&
+    stranger.num === undefined &&
+    stranger.tokens[0]!.kind === 'word' &&
+    has(p.items[verb + 2], 'with')
+  ) {
     p.take(verb + 1)
-    out.strange = ridge.text.toLowerCase()
+    out.strange = stranger.text.toLowerCase()
   }
   for (let k = 1; k < p.items.length; k++) if (isTwin(p, k)) p.take(k)
   let vague = false
