@@ -3,6 +3,8 @@ import { JUST_IN_CASE } from './mood.ts'
 
 const START = ['v:', 'b:', 'sky:', 'stone:', 'fix:make']
 
+const OF_PLACE = /^(?:field|fld|farm|place)$/i
+
 /** Words that begin an aside. */
 const ASIDE = new Set('while because cuz coz bc becuz which whereas anyway anyways anyhow mientras porque pq porq'.split(' '))
 
@@ -17,6 +19,8 @@ export const cuts = (items: Item[]): Map<number, number> => {
     const prev = items[k - 1]!
     // "3rd cut" stays whole, and with the crop before it
     if (has(i, 'cutword') && hasCat(prev, 'say')) continue
+    // "3 plasticos de 50x130"
+    if (i.sides && has(prev, 'off') && hasCat(items[k - 2], 'mat')) continue
     if (has(i, 'so') || has(i, 'but') || (has(i, 'm:if') && JUST_IN_CASE.test(i.text))) at.set(k, 0.1)
     else if (has(prev, 'comma')) at.set(k, 0.2)
     else if (ASIDE.has(i.tokens[0]?.norm ?? '')) at.set(k, 0.3)
@@ -47,21 +51,23 @@ export const cuts = (items: Item[]): Map<number, number> => {
       (hasCat(i, 'crop') && items[k - 1]?.num === undefined)
     ) {
       // moods and articles go with what follows them, and "3 tenths rain" keeps its measure
-      let b =
+      const counted =
         (hasCat(i, 'sky') || hasCat(i, 'mat') || hasCat(i, 'item')) &&
         prev.num !== undefined &&
         prev.unit === undefined &&
         !prev.ordinal &&
-        k > 1 &&
-        !(items[k - 2] && isVerb(items[k - 2]!))
-          ? k - 1
-          : k
+        k > 1
+      // "traje 3 plasticos": the verb, its number and what is counted stay together
+      if (counted && isVerb(items[k - 2]!)) continue
+      let b = counted ? k - 1 : k
       while (
         b > 1 &&
         items[b - 1]!.senses.every(
           s => s === 'filler' || s.startsWith('m:') || s === 'approx' || s === 'q:yesno' || s === 'fix:no' || s === 'ans:no',
         ) &&
         items[b - 1]!.senses.length > 0 &&
+        // "from the church field | running 33 % dry matter"
+        !OF_PLACE.test(items[b - 1]!.text) &&
         items[b - 1]!.num === undefined
       )
         b--

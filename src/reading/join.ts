@@ -1,6 +1,14 @@
 import { has, type Item } from './item.ts'
 import type { Act } from './reading.ts'
 
+const BECAUSE = new Set(['because', 'becuz', 'cuz', 'coz', 'bc', 'porque', 'pq', 'porq'])
+/** "25 more tires on barn because it was flapping": why something was done, told without a count or a day, is no harm of its own. */
+export const isWhy = (act: Act, lead: Item[]): boolean =>
+  (act.frame === 'damage' || act.frame === 'weather' || act.frame === 'check') &&
+  lead.some(i => BECAUSE.has(i.tokens[0]?.norm ?? '')) &&
+  act.slots.count === undefined &&
+  !act.date
+
 const LEADS = /^(?:con|in|from|por|by|with)$/
 /** "lost 6 tires in the wind", "con el aire": weather that is named as a cause, with no time and no measure of its own. */
 export const isCause = (act: Act, items: readonly Item[], from: number, to: number): boolean => {

@@ -7,7 +7,7 @@ import { dailyFeed } from './daily.ts'
 import { findDates } from './dates.ts'
 import { isQuestion } from './isQuestion.ts'
 import { has, hasCat, type Item, isVerb, valueOf } from './item.ts'
-import { distribute, isCause, isPatched } from './join.ts'
+import { distribute, isCause, isPatched, isWhy } from './join.ts'
 import { moodOf, moodOfAct } from './mood.ts'
 import type { NameIndex } from './names.ts'
 import { narrowed } from './narrow.ts'
@@ -204,7 +204,7 @@ export const read = (text: string, ctx: ReadContext): Reading => {
         Object.assign(seg.act, { frame: 'check', mood: 'fact', slots: { finding: 'good', ...(pile === undefined ? {} : { pile }) } })
       }
       if (seg.act.frame === 'supply' && mood === 'denial') seg.act.mood = 'denial'
-      if (found.length > first && isCause(seg.act, run, seg.from, seg.to)) {
+      if (found.length > first && (isCause(seg.act, run, seg.from, seg.to) || isWhy(seg.act, run.slice(from, seg.from + 1)))) {
         from = seg.to
         continue
       }

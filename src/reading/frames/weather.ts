@@ -63,6 +63,8 @@ export const weather = (p: Pool): Found | undefined => {
   // "3/4 of an inch of rain and wind got to 48 mph" is two: each measures its own
   const other = p.find(i => hasCat(i, 'sky') && !has(i, `sky:${kind}`))
   const mph = p.num(['mph'])
+  // "quarter size hail and half an inch of rain": the inches are the rain's
+  if (other >= 0 && kind === 'hail' && out.slots.inches !== undefined && p.num(['in']) >= 0) return undefined
   // "inch of rain and 45 mph wind": each measures its own
   if (other >= 0 && ((mph >= 0 && kind !== 'wind' && has(p.items[other], 'sky:wind')) || (p.num(['in']) >= 0 && kind === 'wind')))
     return undefined
