@@ -1,10 +1,10 @@
+import { inLb } from './frames/slots.ts'
 import { type DateItem, has, hasCat, type Item, valueOf } from './item.ts'
 import { isThin } from './pool.ts'
 import type { Act } from './reading.ts'
 
 /** Feed is told in pounds without saying so from here on. Common practice, no source. */
 const LEAST_LB = 1000
-const LB_PER_TON = 2000
 
 /** "todo de shop", "shop both": of all the days told. */
 const OF_ALL = /^(?:all|both|each|everything|todo|todos|ambos|los dos|los tres|total)$/i
@@ -13,21 +13,11 @@ type Amount = { lb: number } | { ft: number } | { count: number; unit: 'batch' |
 
 const amountOf = (i: Item): Amount | undefined => {
   if (i.num === undefined || i.ordinal) return undefined
-  switch (i.unit) {
-    case undefined:
-      return i.num >= LEAST_LB ? { lb: i.num } : undefined
-    case 'lb':
-      return { lb: i.num }
-    case 'ton':
-      return { lb: i.num * LB_PER_TON }
-    case 'ft':
-      return { ft: i.num }
-    case 'batch':
-    case 'bucket':
-      return { count: i.num, unit: i.unit }
-    default:
-      return undefined
-  }
+  if (i.unit === undefined) return i.num >= LEAST_LB ? { lb: i.num } : undefined
+  if (i.unit === 'ft') return { ft: i.num }
+  if (i.unit === 'batch' || i.unit === 'bucket') return { count: i.num, unit: i.unit }
+  const lb = inLb(i)
+  return lb === undefined ? undefined : { lb }
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Segment } from './clauses.ts'
 import { has, hasCat, type Item, isVerb } from './item.ts'
+import { TO_LOG } from './logs.ts'
 import { isThin } from './pool.ts'
 import type { Mood } from './reading.ts'
 
@@ -61,8 +62,6 @@ const isCondition = (items: Item[], k: number, seg: Segment): boolean => {
 }
 export const JUST_IN_CASE = /^(?:(?:just )?in case|por si|x si|por si acaso|por si llueve|x si llueve)$/i
 
-const isToldVerb = (i: Item | undefined): boolean => i !== undefined && hasCat(i, 'v')
-
 /** Spanish "sí" typed as "si": behind "pero" and its day it affirms, "pero anoche si llovio". */
 const isYes = (items: Item[], k: number): boolean => {
   const i = items[k]!
@@ -71,7 +70,7 @@ const isYes = (items: Item[], k: number): boolean => {
   // "viento si, 45 millas", "shop si lo chequie"
   const before = items[k - 1]
   const named = hasCat(before, 'sky') || hasCat(before, 'pile') || hasCat(before, 'crop') || hasCat(before, 'mat')
-  if (named && (has(items[k + 1], 'comma') || /^l[oae]s?$/i.test(items[k + 1]?.text ?? '') || isToldVerb(items[k + 1]))) return true
+  if (named && (has(items[k + 1], 'comma') || /^l[oae]s?$/i.test(items[k + 1]?.text ?? '') || hasCat(items[k + 1], 'v'))) return true
   let at = k - 1
   while (at > 0 && items[at]!.date) at--
   return has(items[at], 'but') || /í/.test(i.text)
@@ -154,7 +153,6 @@ const CONTENT = ['pile', 'crop', 'mat', 'box', 'what', 'animal', 'sky', 'item', 
 const isContent = (i: Item): boolean =>
   i.num !== undefined || i.sides !== undefined || CONTENT.some(cat => hasCat(i, cat)) || i.date !== undefined
 const PLEASE = /^(?:please|pls|plz|por favor|porfa)$/i
-const TO_LOG = /^(?:log|enter|record|put down|mark down|write down|ap[uú]nt\w*|an[oó]t\w*)$/i
 const WHEN = /^(?:when|once|cuando)\b/i
 const JOKE = /\b(?:jk|kidding|joke|broma)\b/i
 

@@ -16,11 +16,11 @@ const kindOf = (i: Item | undefined): string | undefined => {
 
 const ends = (items: Item[], k: number): boolean => items[k] === undefined || has(items[k], 'stop')
 
-/** A word that sets right what was said before it, and denies nothing by itself. */
 /** "3 holes on shop. make that 4": it begins a sentence of the same message. */
 const isMadeAnew = (items: Item[], k: number): boolean =>
   k > 1 && has(items[k], 'fix:make') && LEADS_FIX.test(items[k]!.text) && (has(items[k - 1], 'stop') || has(items[k - 1], 'comma'))
 
+/** A word that sets right what was said before it, and denies nothing by itself. */
 const isMended = (i: Item): boolean => has(i, 'fix:no') && !has(i, 'm:no') && !has(i, 'find:trouble')
 
 /** True where such a word stands in the run with a number behind it. */

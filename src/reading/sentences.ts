@@ -1,4 +1,5 @@
 import { altered, has, hasCat, type Item, isVerb } from './item.ts'
+import { TO_LOG } from './logs.ts'
 import { isThin } from './pool.ts'
 
 /** Whether what begins at `at` is a list of sheets and weights, without a verb, up to the next stop. */
@@ -39,8 +40,6 @@ const countsHarm = (items: Item[], at: number): boolean => {
   const next = items[at + 1]
   return i?.num !== undefined && hasCat(i, 'what') && (next === undefined || has(next, 'stop') || has(next, 'comma'))
 }
-
-const TO_LOG = /^(?:apunta|apuntame|anota|anotame|log|put down|mark down|write down)$/i
 
 /** "fed 10k off shop and remind me thursday to call": another matter; so is what is to be written down behind a reminder. */
 const beginsReminder = (items: Item[], k: number, run: Item[]): boolean => {

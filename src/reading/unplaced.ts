@@ -14,20 +14,20 @@ const wordOf = (i: Item | undefined): string => i?.tokens.map(t => t.norm).join(
 
 const isStrange = (i: Item): boolean => i.senses.length === 0 && i.num === undefined && i.tokens[0]?.kind === 'word'
 
-const isTrade = (i: Item): boolean =>
+const isOfBook = (i: Item): boolean =>
   TRADE.some(cat => hasCat(i, cat)) && !(has(i, 'filler') && !hasCat(i, 'pile'))
     ? !has(i, 'where:place') || hasCat(i, 'pile')
     : KEPT_UNITS.has(i.unit ?? '')
 
 /** Somebody's kids, the vet at seven, what the gate cost: words that nobody here knows, and nothing of the trade among them. */
-const isAside = (clause: Item[]): boolean => clause.filter(isStrange).length > 1 && !clause.some(isTrade)
+const isAside = (clause: Item[]): boolean => clause.filter(isStrange).length > 1 && !clause.some(isOfBook)
 
-/** "los de alfalfa todavía no llegan": what did not come, or is still to come, was not left out. */
 /** "he might have another 50 in spring": nothing there is told as done. */
 const isUndone = (clause: Item[]): boolean =>
   clause.some(i => has(i, 'm:plan') || has(i, 'm:hope') || has(i, 'm:if') || has(i, 'm:tell') || i.date?.ahead === true) &&
   !clause.some(i => hasCat(i, 'pile'))
 
+/** "los de alfalfa todavía no llegan": what did not come, or is still to come, was not left out. */
 const isDenied = (clause: Item[]): boolean =>
   clause.every(i => i.num === undefined && !i.sides) && clause.some(i => has(i, 'm:no') || has(i, 'm:plan') || has(i, 'm:hope'))
 

@@ -1,4 +1,5 @@
 import { has, hasCat, valueOf } from '../item.ts'
+import { TO_LOG } from '../logs.ts'
 import { isThin, type Pool } from '../pool.ts'
 import { countsUnknown, WEIGHT } from './amounts.ts'
 import { takeCrop } from './crop.ts'
@@ -7,7 +8,6 @@ import { takeField } from './field.ts'
 import { type Found, hasVague, inLb, isEach, isPileToPile, takeColour, takePile, takeVague } from './slots.ts'
 import { weighedAlone } from './ticket.ts'
 
-const LOGS = /^(?:log|log me|record|enter|mark down|write down|put down|chalk up)$/i
 const THEM = /^(?:them|em|it|los|las|lo|la)$/i
 
 /** Feed put on a pile. */
@@ -128,7 +128,7 @@ export const load = (p: Pool): Found | undefined => {
   } else if (base >= 0) {
     p.take(base)
     // "log 7 loads": told to whoever writes it down, no order to the crew
-    out.order = has(p.items[base], 'b:put') && !LOGS.test(p.items[base]!.text)
+    out.order = has(p.items[base], 'b:put') && !TO_LOG.test(p.items[base]!.text)
   }
   const boxAt = p.cat('box')
   if (boxAt >= 0) out.slots.box = valueOf(p.take(boxAt), 'box')
