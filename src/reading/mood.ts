@@ -152,7 +152,7 @@ const MISSED_US = /^(?:went|missed|skipped|passed|slid|skirted|split)\b.*\bus\b/
 const CONTENT = ['pile', 'crop', 'mat', 'box', 'what', 'animal', 'sky', 'item', 'group', 'find', 'thing'] as const
 const isContent = (i: Item): boolean =>
   i.num !== undefined || i.sides !== undefined || CONTENT.some(cat => hasCat(i, cat)) || i.date !== undefined
-const PLEASE = /^(?:please|pls|plz|por favor|porfa)$/i
+const PLEASE = /^(?:please|pls|plz|will|would|por favor|porfa)$/i
 const WHEN = /^(?:when|once|cuando)\b/i
 const JOKE = /\b(?:jk|kidding|joke|broma)\b/i
 
